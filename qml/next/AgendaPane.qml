@@ -37,7 +37,8 @@ Item {
                 Label {
                     objectName: "agenda.mayFly"
                     width: parent.width
-                    text: pane.desk.mayFly !== "" ? pane.desk.mayFly : qsTr("No balloon, by the record.")
+                    text: pane.desk.renewing ? qsTr("The record has changed: being asked again …")
+                        : pane.desk.mayFly !== "" ? pane.desk.mayFly : qsTr("No balloon, by the record.")
                     font.bold: true
                     font.pixelSize: pane.phone ? Theme.text : Theme.textLarge
                 }

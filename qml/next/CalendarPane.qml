@@ -83,6 +83,13 @@ Item {
                 }
             }
         }
+        Label {
+            x: Theme.wide
+            width: parent.width - 2 * Theme.wide
+            visible: pane.desk.renewing
+            text: qsTr("The record has changed: being asked again …")
+            soft: true
+        }
         Item { // what the months and columns are called
             id: names
             x: Theme.wide + (pane.phone ? 0 : pane.labelWidth + Theme.gap)

@@ -175,6 +175,7 @@ private slots:
         QVERIFY(tap(hand, "pool.return"));
         QVERIFY(formIs(true));
         QVERIFY(write(hand, "typed.ref", QStringLiteral("TH3 26-88")));
+        QVERIFY(tap(hand, "one.requirement.-each"));
         if (hand.find(QStringLiteral("one.method.volumetric")) != nullptr) // asked of those of the United States
             QVERIFY(tap(hand, "one.method.volumetric"));
         QVERIFY(write(hand, "typed.mark", QStringLiteral("TH3")));

@@ -93,6 +93,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%1 recorded as done on %n of them</source>
+        <translation>
+            <numerusform>%1 recorded as done on %n of them</numerusform>
+            <numerusform>%1 recorded as done on %n of them</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n cylinders filled</source>
         <translation>
             <numerusform>%n cylinder filled</numerusform>

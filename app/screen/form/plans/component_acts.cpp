@@ -139,7 +139,7 @@ FormAct ComponentForm::act(std::string_view kind, const Json& said, const FleetS
         for (const auto& item : returning.condemned)
             condemned += inward(item.text());
         return {[returning](Record& record) { return takeBack(record, record, returning); },
-                joined({tr("%n items came back", nullptr, count),
+                joined({tr("%n items came back", nullptr, count), doneText(returning, sheet),
                         condemned.isEmpty() ? QString()
                                             : tr("condemned of them: %1").arg(condemned.join(QStringLiteral(", ")))},
                        QStringLiteral("; "))};

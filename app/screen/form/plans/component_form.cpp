@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <map>
 
 namespace crownring::screen {
 
@@ -131,11 +132,12 @@ std::vector<FormField> returnedFields(const FormSubject& subject, const FleetShe
             unknown += inward(id);
     }
     auto done = tapOf("requirement", ComponentForm::tr("What was done"), doneChoices(items, sheet));
-    done.value = done.choices.empty() ? QString() : done.choices.front().value;
+    done.required = true; // nobody says for the user that something was tested
     if (!unknown.isEmpty())
         done.hint = ComponentForm::tr("under which test for transport it is, the record does not say of %1")
                         .arg(unknown.join(QStringLiteral(", ")));
-    done.choices.push_back(plainChoice({}, ComponentForm::tr("nothing that is asked of them")));
+    done.choices.push_back(
+        plainChoice(inward(ComponentForm::ofNone), ComponentForm::tr("nothing that is asked of them")));
     auto condemned = plannedField("condemned", ComponentForm::tr("Condemned there, for good"), Typed::Several);
     condemned.choices = std::move(items);
     std::vector<FormField> fields{
@@ -271,6 +273,25 @@ QString ComponentForm::verb(std::string_view kind) {
                               : tr("Enter it");
 }
 
+QString ComponentForm::doneText(const Returning& returning, const FleetSheet& sheet) {
+    std::map<RequirementId, std::pair<ItemId, int>> counts; ///< one of the items, and of how many
+    for (const auto& [item, requirement] : returning.each)
+        ++counts.try_emplace(requirement, item, 0).first->second.second;
+    if (counts.empty())
+        return tr("nothing is recorded as done on them");
+    QStringList told;
+    for (const auto& [requirement, of] : counts) {
+        const auto all = FormPlan::requirements(sheet, of.first.text());
+        const auto known = std::ranges::find(all, inward(requirement.text()), &Choice::value);
+        told += tr("%1 recorded as done on %n of them", nullptr, of.second)
+                    .arg(known == all.end() ? inward(requirement.text()) : known->label);
+    }
+    auto all = told.join(QStringLiteral(", "));
+    return returning.signatory && !returning.licence.empty()
+               ? all
+               : tr("%1, as stated: who signed it, and with which licence, is not said").arg(all);
+}
+
 Json ComponentForm::doneOnEach(const FormFields& fields, const FleetSheet& sheet) {
     Json done = Json::object();
     const auto chosen = fields.value("requirement");
@@ -319,7 +340,8 @@ void ComponentForm::showAsked(std::string_view kind, FormFields& fields, const F
             fields.setChoices("method", methods);
         fields.setShown("method", !methods.empty());
         for (const char* key : {"mark", "signatory", "licence", "tested"})
-            fields.setShown(key, !fields.value("requirement").isEmpty());
+            fields.setShown(key,
+                            !fields.value("requirement").isEmpty() && fields.value("requirement") != inward(ofNone));
     }
 }
 

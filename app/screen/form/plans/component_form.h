@@ -4,6 +4,7 @@
 /// The forms of acts on components: a batch goes to a test house and comes back, one takes the place of another, parts
 /// are fitted and taken off, cylinders are filled. What an act writes is decided in `acts`.
 
+#include "acts/components.h"
 #include "screen/form/form_plan.h"
 #include "store/record_file.h"
 
@@ -32,6 +33,8 @@ public:
 
     /// What was done: on each item its own test for transport.
     static constexpr std::string_view ofEach = "-each";
+    /// On none anything that is asked of it.
+    static constexpr std::string_view ofNone = "-none";
 
     [[nodiscard]] static bool known(std::string_view kind);
     /// No kind of entries: it writes several.
@@ -47,6 +50,8 @@ public:
     /// What was done on each item that came back: what is chosen, where that is asked of it, or, of `ofEach`, its own
     /// test for transport; those on which nothing was are left out.
     [[nodiscard]] static nlohmann::json doneOnEach(const FormFields& fields, const FleetSheet& sheet);
+    /// What a return records as done, and on how many.
+    [[nodiscard]] static QString doneText(const Returning& returning, const FleetSheet& sheet);
     /// @param today what is done on it carries the time
     [[nodiscard]] static FormAct act(std::string_view kind, const nlohmann::json& gathered, const FleetSheet& sheet,
                                      CivilDate today);

@@ -101,6 +101,8 @@ void AgendaDesk::setShown(bool shown) {
         look();
 }
 
+bool AgendaDesk::isRenewing() const { return house().one<AheadNow>().isRenewing(); }
+
 QString AgendaDesk::problem() const { return house().one<AheadNow>().problem(); }
 
 QString AgendaDesk::weekend() const {
@@ -148,6 +150,7 @@ void AgendaDesk::look() {
 void AgendaDesk::showWeekend() {
     QStringList mayFly;
     m_mayNot.clear();
+    m_whyNot.clear();
     for (const auto& then : m_sheet->thatWeekend) {
         const auto name = inward(then.balloon.text());
         if (then.flies.size() == m_sheet->weekend.size()) {
@@ -167,6 +170,7 @@ void AgendaDesk::showWeekend() {
             why = tr("only %1: %2").arg(dayText(then.flies.front(), m_sheet->on), why);
         }
         m_mayNot += tr("%1: %2").arg(name, why);
+        m_whyNot.emplace(then.balloon, why);
     }
     m_mayFly = mayFly.join(QStringLiteral(", "));
 }
@@ -248,6 +252,8 @@ void AgendaDesk::take(const Supposed& supposed, const SupposedFlight& flight) {
     const auto count = static_cast<int>(supposed.makes.size());
     m_answer = count == 0 ? tr("%1, nothing more is due by it.").arg(what)
                           : AgendaWords::tr("%1, %n requirements stand worse:", nullptr, count).arg(what);
+    if (const auto against = m_whyNot.find(flight.balloon); against != m_whyNot.end())
+        m_answer = tr("Against a flight, %1: %2. %3").arg(weekend(), against->second, m_answer);
     std::vector<ReasonLine> lines;
     for (const auto& made : supposed.makes)
         lines.push_back(noteLine(*made.after));

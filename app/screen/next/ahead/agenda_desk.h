@@ -11,6 +11,8 @@
 
 #include <QtQml/qqmlregistration.h>
 
+#include <map>
+
 namespace crownring::screen {
 
 class AgendaDesk : public crownring::screen::Resident {
@@ -19,6 +21,7 @@ class AgendaDesk : public crownring::screen::Resident {
     /// Somebody looks: else nothing is asked of the record.
     Q_PROPERTY(bool shown READ isShown WRITE setShown NOTIFY shownChanged FINAL)
     Q_PROPERTY(bool ready READ isReady NOTIFY changed FINAL)
+    Q_PROPERTY(bool renewing READ isRenewing NOTIFY changed FINAL) ///< what is shown is older than the record
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(QString weekend READ weekend NOTIFY changed FINAL)     ///< "Sat 5 Dec and Sun 6 Dec"
     Q_PROPERTY(QString mayFly READ mayFly NOTIFY changed FINAL)       ///< registrations; empty for none
@@ -44,6 +47,7 @@ public:
     [[nodiscard]] bool isShown() const { return m_shown; }
     void setShown(bool shown);
     [[nodiscard]] bool isReady() const { return m_sheet != nullptr; }
+    [[nodiscard]] bool isRenewing() const;
     [[nodiscard]] QString problem() const;
     [[nodiscard]] QString weekend() const;
     [[nodiscard]] QString mayFly() const { return m_mayFly; }
@@ -84,6 +88,7 @@ private:
     ReasonModel m_makes;
     QString m_mayFly;
     QStringList m_mayNot;
+    std::map<Registration, QString> m_whyNot;
     QString m_nextVisit;
     QStringList m_nextCovers;
     QString m_balloon;

@@ -44,8 +44,8 @@ public:
     void want(bool wanted);
     [[nodiscard]] const Ahead& sheet() const { return m_sheet; }
     [[nodiscard]] const QString& problem() const { return m_problem; }
-    /// It is being asked for.
-    [[nodiscard]] bool isAsking() const { return m_asking; }
+    /// What is shown is from before the last word of the record.
+    [[nodiscard]] bool isRenewing() const { return m_sheet && (m_asking || m_stale); }
 
 signals:
     void changed();

@@ -42,6 +42,8 @@ void CalendarDesk::setShown(bool shown) {
         look();
 }
 
+bool CalendarDesk::isRenewing() const { return house().one<AheadNow>().isRenewing(); }
+
 QString CalendarDesk::problem() const { return house().one<AheadNow>().problem(); }
 
 void CalendarDesk::look() {

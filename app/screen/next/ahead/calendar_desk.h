@@ -17,6 +17,7 @@ class CalendarDesk : public crownring::screen::Resident {
     QML_ELEMENT
     Q_PROPERTY(bool shown READ isShown WRITE setShown NOTIFY shownChanged FINAL)
     Q_PROPERTY(bool ready READ isReady NOTIFY changed FINAL)
+    Q_PROPERTY(bool renewing READ isRenewing NOTIFY changed FINAL) ///< what is shown is older than the record
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(crownring::screen::CalendarModel* lines READ lines CONSTANT FINAL)
     /// How many months are looked at, and what they are called; each begins at its place, from 0 to 1.
@@ -42,6 +43,7 @@ public:
     [[nodiscard]] bool isShown() const { return m_shown; }
     void setShown(bool shown);
     [[nodiscard]] bool isReady() const { return m_sheet != nullptr; }
+    [[nodiscard]] bool isRenewing() const;
     [[nodiscard]] QString problem() const;
     [[nodiscard]] CalendarModel* lines() { return &m_lines; }
     [[nodiscard]] int months() const { return m_span.months; }

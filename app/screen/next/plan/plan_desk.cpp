@@ -24,11 +24,6 @@ struct PlanDeskWords {
     Q_DECLARE_TR_FUNCTIONS(PlanDeskWords)
 };
 
-QString placeText(const VisitPlace& place, CivilDate on) {
-    return PlanDesk::tr("%1 at %2, week from %3")
-        .arg(inward(place.balloon.text()), inward(place.station), dayText(place.week, on));
-}
-
 }
 
 PlanDesk::~PlanDesk() = default;
@@ -195,7 +190,7 @@ void PlanDesk::letGo(int row) {
     });
     if (line->entry)
         wishes.letGo.push_back(*line->entry);
-    tryOut(std::move(wishes), tr("Let go: %1").arg(placeText(line->place, house().day.date())));
+    tryOut(std::move(wishes), tr("Let go: %1").arg(stayText(line->place, house().day.date())));
 }
 
 void PlanDesk::forbid(int row, bool anywhere) {
@@ -204,7 +199,7 @@ void PlanDesk::forbid(int row, bool anywhere) {
         return;
     auto wishes = m_wishes;
     wishes.forbid(line->place, anywhere);
-    tryOut(std::move(wishes), tr("Without %1").arg(placeText(line->place, house().day.date())));
+    tryOut(std::move(wishes), tr("Without %1").arg(stayText(line->place, house().day.date())));
 }
 
 void PlanDesk::move(int row, int weeks, const QString& station) {
@@ -218,7 +213,7 @@ void PlanDesk::move(int row, int weeks, const QString& station) {
     auto wishes = m_wishes;
     wishes.move(line->place, to);
     const auto on = house().day.date();
-    tryOut(std::move(wishes), tr("%1 instead of %2").arg(placeText(to, on), placeText(line->place, on)));
+    tryOut(std::move(wishes), tr("%1 instead of %2").arg(stayText(to, on), stayText(line->place, on)));
 }
 
 QString PlanDesk::weekOf(int row, int weeks) const {

@@ -20,11 +20,6 @@ struct PlanLineWords {
     Q_DECLARE_TR_FUNCTIONS(PlanLineWords)
 };
 
-QString visitText(const PlannedStay& stay, CivilDate on) {
-    return PlanLineWords::tr("%1 at %2, week from %3")
-        .arg(inward(stay.balloon.text()), inward(stay.station), dayText(stay.week, on));
-}
-
 bool isSamePlace(const PlannedStay& one, const PlannedStay& other) {
     return one.balloon == other.balloon && one.week == other.week && one.station == other.station;
 }
@@ -45,6 +40,11 @@ QString costText(double more) {
                           : PlanLineWords::tr("Costs no more than the plan as it stands.");
 }
 
+}
+
+QString stayText(const VisitPlace& place, CivilDate on) {
+    return PlanLineWords::tr("%1 at %2, week from %3")
+        .arg(inward(place.balloon.text()), inward(place.station), dayText(place.week, on));
 }
 
 std::vector<PlanLine> planLines(const PlanAnswer& answer, const PlanWishes& wishes, CivilDate on) {
@@ -95,10 +95,10 @@ QStringList differenceLines(const FleetVisits& now, const FleetVisits& tried, Ci
         lines += PlanLineWords::tr("Either plan may cost up to %1 more than need be.").arg(PlanWords::money(doubt));
     for (const auto& stay : now.visits)
         if (!has(tried.visits, stay))
-            lines += PlanLineWords::tr("No longer: %1").arg(visitText(stay, on));
+            lines += PlanLineWords::tr("No longer: %1").arg(stayText({stay.balloon, stay.week, stay.station}, on));
     for (const auto& stay : tried.visits)
         if (!has(now.visits, stay))
-            lines += PlanLineWords::tr("Then: %1").arg(visitText(stay, on));
+            lines += PlanLineWords::tr("Then: %1").arg(stayText({stay.balloon, stay.week, stay.station}, on));
     const auto before = notKeptLines(now);
     for (const auto& kept : notKeptLines(tried))
         if (!before.contains(kept))

@@ -11,6 +11,8 @@
 
 namespace crownring::screen {
 
+/// "QE-OVA at Lakeside, week from Mon 1 Mar"
+[[nodiscard]] QString stayText(const VisitPlace& place, CivilDate on);
 /// @param on the day from which days are read
 [[nodiscard]] std::vector<PlanLine> planLines(const PlanAnswer& answer, const PlanWishes& wishes, CivilDate on);
 /// "QE-OVA, Annual inspection of ENV-12: due 2027-03-02: …"
