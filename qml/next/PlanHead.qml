@@ -65,7 +65,7 @@ Column {
                 model: [1, 5, 10]
                 Chip {
                     required property int modelData
-                    text: qsTr("chance up to %1 %").arg(modelData)
+                    text: qsTr("chance of a lapse up to %1 %").arg(modelData)
                     Accessible.name: qsTr("A chance of up to %1 % that something runs out before its visit").arg(modelData)
                     chosen: head.desk.percent === modelData
                     onClicked: head.desk.percent = modelData

@@ -39,12 +39,18 @@ public:
         std::map<Registration, double> shares;
         for (const auto& [balloon, rows] : m_rows)
             shares[balloon] = shareOf(balloon, rows);
+        std::optional<FleetVisits> before;
+        int late = 0;
         for (int round = 0;; ++round) {
             auto works = worksBy(shares);
             const auto question = fleetOf(works);
             auto plan = cheapestPlans(question);
             if (!plan)
                 return problem(UseFault::PinWhereClosed, {m_weeks.first});
+            // A smaller chance that something runs out is not bought with what is certain to be late.
+            if (before && plan->late > late)
+                return *std::move(before);
+            late = plan->late;
             // What the stations left open may be longer between visits than each balloon alone would have it.
             bool isKept = true;
             double chance = 0;
@@ -56,8 +62,9 @@ public:
                 }
                 chance = std::max(chance, its);
             }
+            before = told(works, *plan, chance);
             if (isKept)
-                return told(works, *plan, chance);
+                return *std::move(before);
         }
     }
 
