@@ -6,6 +6,8 @@
 
 #include "forecast/visits/visit_question.h"
 
+#include <boost/container/small_vector.hpp>
+
 #include <cstdint>
 #include <limits>
 #include <vector>
@@ -26,6 +28,8 @@ struct TaskGroup {
     /// The same for those that would be, were it not for what counts for what; what counts for others apart.
     std::size_t roughSort = 0;
 };
+
+using Running = boost::container::small_vector<std::uint16_t, 12>; ///< by group: its due date
 
 inline constexpr double unreached = std::numeric_limits<double>::infinity();
 /// Sets of groups, a bit each.

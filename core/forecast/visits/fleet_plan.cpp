@@ -16,9 +16,12 @@ namespace crownring {
 
 namespace {
 
-constexpr double nearEnough = 5e-4; ///< of the cost: the bound is no further below what parts of plans cost
+/// Of what the visits cost, without what being late counts for: how far the bound may be below what parts of plans
+/// cost.
+constexpr double nearEnough = 5e-4;
 constexpr double wholeEnough = 1e-4;
 constexpr int mostRounds = 200;
+constexpr int mostStuck = 2; ///< rounds in which rough searches make it no cheaper
 constexpr int mostTurns = 4; ///< of each balloon, once all have a plan
 /// How far prices stay with those that gave the best bound: else they leap, as long as there are few plans.
 constexpr double steadiness = 0.6;
@@ -129,6 +132,7 @@ private:
         });
         for (std::size_t balloon = 0; balloon < m_searches.size(); ++balloon) {
             m_bound += alone[balloon].bound;
+            m_money += alone[balloon].plan ? alone[balloon].plan->cost : 0;
             if (alone[balloon].plan)
                 add(balloon, columnOf(balloon, std::move(*alone[balloon].plan)));
             add(balloon, least[balloon]);
@@ -174,26 +178,34 @@ private:
 
     void generate() {
         std::vector<double> steady(m_places.size(), 0);
-        auto effort = Effort::Rough;
+        double calm = steadiness;
         double before = unreached;
+        int stuck = 0;
+        bool isLast = false;
         for (int round = 0; round < mostRounds; ++round) {
             const auto prices = m_choice.prices();
-            if (before - prices.cost <= nearEnough * std::abs(prices.cost))
-                effort = Effort::Exact;
+            stuck = before - prices.cost <= enough(nearEnough) ? stuck + 1 : 0;
             before = prices.cost;
+            const auto effort = stuck >= mostStuck || isLast ? Effort::Exact : Effort::Rough;
+            const double bound = m_bound;
             bool isNew = false;
-            for (double stay = steadiness; !isNew && stay >= 0; stay = stay > 0 ? std::max(stay - 0.3, 0.0) : -1) {
+            for (double stay = calm; !isNew && stay >= 0; stay = stay > 0 ? std::max(stay - 0.3, 0.0) : -1) {
                 std::vector<double> asked;
                 for (std::size_t place = 0; place < m_places.size(); ++place)
                     asked.push_back(stay * steady[place] + (1 - stay) * prices.place[place]);
                 isNew = ask(asked, steady, effort);
-                if (prices.cost - m_bound <= nearEnough * std::abs(prices.cost))
+                if (prices.cost - m_bound <= enough(nearEnough))
                     return;
             }
-            if (!isNew && std::exchange(effort, Effort::Exact) == Effort::Exact)
+            if (!isNew && effort == Effort::Exact)
                 return;
+            isLast = !isNew;
+            // Where the bound only follows what the prices were calmed by, they are calmed less.
+            const bool follows = m_bound - bound > 0.3 * (prices.cost - bound);
+            calm = std::clamp(calm + (follows ? -0.2 : 0.2), 0.0, steadiness);
         }
     }
+    [[nodiscard]] double enough(double part) const { return part * m_money; }
 
     /// Asks each balloon for a plan that is cheaper at these prices than those there are; whether one has one.
     bool ask(const std::vector<double>& prices, std::vector<double>& steady, Effort effort) {
@@ -231,7 +243,7 @@ private:
 
     Choice wholePlan() {
         Choice choice;
-        const auto chosen = m_choice.whole(wholeEnough);
+        const auto chosen = m_choice.whole(enough(wholeEnough));
         for (std::size_t balloon = 0; balloon < m_searches.size(); ++balloon)
             choice.push_back(chosen.empty() ? m_columns[balloon][1]
                                             : m_columns[balloon][m_order[chosen[balloon]].second]);
@@ -246,6 +258,7 @@ private:
     std::vector<std::vector<Column>> m_columns;               ///< by balloon
     std::vector<std::pair<std::size_t, std::size_t>> m_order; ///< of all columns: balloon, place in its own
     double m_bound = 0;
+    double m_money = 0; ///< what the visits cost if each balloon were alone
 };
 
 }

@@ -21,8 +21,6 @@
 
 namespace crownring {
 
-using Running = boost::container::small_vector<std::uint16_t, 12>; ///< by group: its due date
-
 /// What a visit forbids the next one.
 struct Forbidden {
     static constexpr int never = 1 << 14;

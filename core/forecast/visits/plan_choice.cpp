@@ -66,7 +66,7 @@ PlanChoice::Prices PlanChoice::prices() {
     return prices;
 }
 
-std::vector<std::size_t> PlanChoice::whole(double ratioGap) const {
+std::vector<std::size_t> PlanChoice::whole(double enough) const {
     const auto& its = *m_model;
     auto* model = Cbc_newModel();
     Cbc_setLogLevel(model, 0);
@@ -78,7 +78,7 @@ std::vector<std::size_t> PlanChoice::whole(double ratioGap) const {
     for (std::size_t plan = 0; plan < its.costs.size(); ++plan)
         Cbc_setInteger(model, static_cast<int>(plan));
     // Nodes and not seconds: the same answer on every machine.
-    Cbc_setParameter(model, "ratioGap", std::to_string(ratioGap).c_str());
+    Cbc_setParameter(model, "allowableGap", std::to_string(enough).c_str());
     Cbc_setParameter(model, "maxNodes", "500");
     Cbc_setParameter(model, "logLevel", "0");
     Cbc_solve(model);

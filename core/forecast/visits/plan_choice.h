@@ -30,8 +30,9 @@ public:
         std::vector<double> place;
     };
     [[nodiscard]] Prices prices();
-    /// By balloon a plan, by its place in the order added: near the cheapest choice of those there are.
-    [[nodiscard]] std::vector<std::size_t> whole(double ratioGap) const;
+    /// By balloon a plan, by its place in the order added: of those there are a choice that costs no more than
+    /// `enough` above the cheapest.
+    [[nodiscard]] std::vector<std::size_t> whole(double enough) const;
 
 private:
     struct Model;

@@ -48,10 +48,9 @@ public:
         : m_asked(asked), m_question(asked.m_question), m_groups(asked.m_groups), m_below(below),
           m_stopCosts(stopCosts), m_isRough(effort == VisitSearch::Effort::Rough), m_next(asked, stopCosts, effort),
           m_visits(asked.split(stopCosts, below)) {
-        for (std::size_t group = 0; group < m_groups.size(); ++group)
-            m_whole.push_back(asked.aloneOf(group, stopCosts));
-        const auto counting = [](const TaskGroup& group) { return !group.implies.empty(); };
-        if (!m_isRough && std::ranges::count_if(m_groups, counting) >= tangled)
+        for (const auto& alone : asked.m_alone)
+            m_whole.push_back(alone.leastAt(stopCosts));
+        if (!m_isRough && asked.m_isTangled)
             m_most = mostOfTangled;
     }
 
@@ -94,15 +93,14 @@ private:
     /// What is still to come costs no less.
     [[nodiscard]] double atLeast(int week, const Running& due) const {
         double sum = 0;
-        for (std::size_t group = 0; group < due.size(); ++group)
-            sum += m_visits[group].from(week, m_asked.m_steps[group].places[due[group]]);
         double work = 0;
         double most = 0;
-        for (std::size_t group = 0; group < due.size(); ++group) {
-            const auto place = m_asked.m_steps[group].places[due[group]];
-            const double own = m_asked.m_work[group].from(week, place);
+        for (std::size_t nth = 0; nth < m_asked.m_alone.size(); ++nth) {
+            const auto& alone = m_asked.m_alone[nth];
+            sum += alone.from(m_visits[nth], week, due);
+            const double own = alone.from(m_asked.m_work[nth], week, due);
             work += own;
-            most = std::max(most, m_whole[group].from(week, place) - own);
+            most = std::max(most, alone.from(m_whole[nth], week, due) - own);
         }
         sum = std::max(sum, work + most);
         // What rounding adds is not to be more than what there is.
@@ -137,8 +135,8 @@ private:
         const int pin = nextPin(from.state.week);
         if (pin == m_question.weeks && from.forbidden.movesTo == Forbidden::never) {
             double end = from.cost;
-            for (std::size_t group = 0; group < m_groups.size(); ++group)
-                end += m_visits[group].from(m_question.weeks, m_asked.m_steps[group].places[from.state.due[group]]);
+            for (std::size_t nth = 0; nth < m_visits.size(); ++nth)
+                end += m_asked.m_alone[nth].from(m_visits[nth], m_question.weeks, from.state.due);
             if (end < m_below) {
                 m_below = std::nextafter(end, unreached);
                 m_best = node;
@@ -212,7 +210,6 @@ private:
     /// Visits that are looked at. Where many things count for many others, ten times as many would not do.
     static constexpr std::size_t mostLooked = 300'000;
     static constexpr std::size_t mostOfTangled = 30'000;
-    static constexpr std::ptrdiff_t tangled = 3; ///< groups that count for others
 
     const VisitSearch& m_asked;
     const VisitQuestion& m_question;
@@ -225,8 +222,8 @@ private:
     std::span<const double> m_stopCosts;
     bool m_isRough;
     NextVisits m_next;
-    std::vector<VisitSearch::Alone> m_visits; ///< at split costs
-    std::vector<VisitSearch::Alone> m_whole;  ///< at whole ones
+    std::vector<Alone::Least> m_visits; ///< at split costs
+    std::vector<Alone::Least> m_whole;  ///< at whole ones
     std::vector<Reached> m_reached;
     std::unordered_map<State, std::size_t, StateHash> m_known;
     std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> m_open;

@@ -11,16 +11,17 @@
 /// Best-first search over states (the week, and the due date of each task that runs) with a bound that never
 /// overestimates (A*: Hart, Nilsson and Raphael, IEEE Trans. Syst. Sci. Cybern. 4 (1968) 100-107, from memory): what it
 /// costs to go to a stop is split among the tasks, each task's cheapest visits as if it were alone at those costs are a
-/// table, and their sum is the bound. The split is moved, by subgradients, to where the sum is high (Lagrangean
-/// decomposition: Guignard and Kim, Math. Programming 39 (1987) 215-228, from memory). What is covered is not any set:
-/// a task that neither keeps a pattern nor counts for another is done at the last visit that serves, since life that is
-/// bought later lasts as long at least, and once more costs more than it could win. So of tasks that can be done at the
-/// same stops those are covered whose last weeks come first. `tests/forecast/visits` holds that against all sets.
+/// table (`Alone`), and their sum is the bound. The split is moved, by subgradients, to where the sum is high
+/// (Lagrangean decomposition: Guignard and Kim, Math. Programming 39 (1987) 215-228, from memory). What is covered is
+/// not any set: a task that neither keeps a pattern nor counts for another is done at the last visit that serves, since
+/// life that is bought later lasts as long at least, and once more costs more than it could win. So of tasks that can
+/// be done at the same stops those are covered whose last weeks come first. `tests/forecast/visits` holds that against
+/// all sets.
 ///
 /// Where nothing can be kept the plan is late by the fewest weeks, and says so. At the end of the time nothing is asked
 /// of what is not due within it.
 
-#include "forecast/visits/alike_tasks.h"
+#include "forecast/visits/alone.h"
 
 #include <limits>
 #include <span>
@@ -64,46 +65,24 @@ private:
     friend class NextVisits;
     friend class NextVisitsTelling;
     friend class VisitSearching;
-    /// By week and due date: the least that one group costs from there on, as if it were alone.
-    struct Alone {
-        std::size_t dues = 0; ///< those within the time come first
-        std::vector<double> least;
-        [[nodiscard]] double from(int week, std::size_t place) const {
-            return place < dues ? least[static_cast<std::size_t>(week) * dues + place] : 0;
-        }
-    };
-    [[nodiscard]] Alone aloneOf(std::size_t group, std::span<const double> stopCosts) const;
-    /// Stops that its cheapest visits by that table go to.
-    [[nodiscard]] std::vector<std::size_t> stopsOf(std::size_t group, std::span<const double> stopCosts,
-                                                   const Alone& alone) const;
     /// Tables of a split whose sum is high; the split is kept for the next time.
-    [[nodiscard]] std::vector<Alone> split(std::span<const double> stopCosts, double below);
+    [[nodiscard]] std::vector<Alone::Least> split(std::span<const double> stopCosts, double below);
+    void layAlone();
+    /// How many of those alone a stop serves.
+    [[nodiscard]] int servedAt(std::size_t stop) const;
     [[nodiscard]] const VisitTask& taskOf(std::size_t group) const {
         return m_question.tasks[m_groups[group].tasks.front()];
     }
 
     const VisitQuestion& m_question;
     std::vector<TaskGroup> m_groups;
-    std::vector<std::uint64_t> m_doneAt; ///< by stop: groups that can be done there, a bit each
-    /// Of a group by week and due date within the time: what doing it costs beside going there, what it costs more
-    /// where it is paid for, and the due date that follows.
-    struct Doing {
-        double late = 0;
-        double work = 0;
-        std::size_t next = 0;
-    };
-    struct Steps {
-        std::vector<std::size_t> places; ///< of each due date: within the time its place among those, else their count
-        std::size_t within = 0;
-        std::vector<Doing> doing; ///< by week and place
-        std::vector<double> end;  ///< by place: where it is never done
-    };
-    [[nodiscard]] Steps stepsOf(std::size_t group) const;
-    std::vector<Steps> m_steps;
-    std::vector<Alone> m_work;                 ///< where going there costs nothing
+    std::vector<std::uint64_t> m_doneAt;       ///< by stop: groups that can be done there, a bit each
+    bool m_isTangled = false;                  ///< several groups count for others: then the bound is worth more work
+    std::vector<Alone> m_alone;                ///< groups, and pairs of them: each group once
+    std::vector<Alone::Least> m_work;          ///< of each, where going there costs nothing
     bool m_isSplit = false;                    ///< by an earlier search
     std::vector<std::uint64_t> m_served;       ///< by stop: with those that something done there counts for
-    std::vector<std::vector<double>> m_shares; ///< by group and stop: its part of what going there costs
+    std::vector<std::vector<double>> m_shares; ///< of each alone by stop: its part of what going there costs
     std::optional<VisitPlan> m_whenDue;        ///< no cheapest plan costs more; nothing where it is none
 };
 
