@@ -90,6 +90,7 @@ struct CalendarOptions {
     int months = 24;
     std::string paper = "a4";
     bool force = false;
+    bool withoutFabric = false;
 };
 int run(const CalendarOptions& options, const Common& common);
 

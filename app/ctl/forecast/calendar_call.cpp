@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answers/bench_file.h"
 #include "answers/due.h"
+#include "answers/forecast/fabric_ahead.h"
 #include "answers/forecast/planned.h"
 #include "answers/forecast/projected.h"
 #include "answers/forecast/wear_ahead.h"
@@ -24,6 +25,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <tuple>
 
 namespace crownring::ctl {
@@ -68,27 +70,72 @@ void addDues(std::vector<CalendarEvent>& events, const DueList& list, const std:
     }
 }
 
+std::string foretold(const std::string& by, const DateBand& met) {
+    const auto dayOf = [](const std::optional<CivilDate>& day) {
+        return day ? day->iso() : std::string("later than is foretold");
+    };
+    return "Foretold by " + by + " and how it is flown: met between " + dayOf(met.p10) + " and " + dayOf(met.p90) +
+           ", in eight cases of ten, about " + dayOf(met.p50) + ".";
+}
+
 /// On the first day that its limit may be met.
 void addWear(std::vector<CalendarEvent>& events, const std::vector<WearAhead>& worn) {
     for (const auto& each : worn) {
         const auto& series = each.series;
         const auto name = series.quantity + "/" + placeSlug(series.place);
         const std::array<std::string_view, 3> parts{"wear", each.item->id.text(), name};
-        const auto dayOf = [](const std::optional<CivilDate>& day) {
-            return day ? day->iso() : std::string("later than is foretold");
-        };
         events.push_back({calendarUid(parts),
                           *each.met.p10,
                           *each.met.p10,
                           words::said(inPlace(quantityTerm(series.quantity), series.place)).toStdString() +
                               " may meet its limit (" + itemText(*each.item) + ")",
-                          series.source + "\nForetold by its readings and how it is flown: met between " +
-                              dayOf(each.met.p10) + " and " + dayOf(each.met.p90) + ", in eight cases of ten, about " +
-                              dayOf(each.met.p50) +
-                              ".\nA forecast plans work; what counts is a reading beyond the limit.",
+                          series.source + "\n" + foretold("its readings", each.met) +
+                              "\nA forecast plans work; what counts is a reading beyond the limit.",
                           {"forecast", "wear"},
                           false});
     }
+}
+
+/// On the first day that its limit may be met.
+void addFabric(std::vector<CalendarEvent>& events, const std::vector<FabricAhead>& fabrics) {
+    for (const auto& each : fabrics) {
+        const std::array<std::string_view, 3> parts{"fabric", each.item->id.text(), each.quantity};
+        events.push_back({calendarUid(parts),
+                          *each.met.p10,
+                          *each.met.p10,
+                          words::said(quantityTerm(each.quantity)).toStdString() + " may meet its limit (" +
+                              itemText(*each.item) + ")",
+                          each.source + "\n" + foretold("the readings of the fleet", each.met) +
+                              " That its mean is beyond it now has a chance of " +
+                              std::to_string(std::lround(100 * each.already)) +
+                              " %; the days are those where it is not.\nA forecast plans tests and takes the place of "
+                              "none.",
+                          {"forecast", "fabric"},
+                          false});
+    }
+}
+
+/// By the fits of all that is followed of fabric, where an envelope is asked for.
+Result<std::vector<FabricAhead>> fabricsAhead(Books& books, const DueList& list, CivilDate known) {
+    const auto isFollowed = [](const DueRow& row) { return row.item->kind == ItemKind::Envelope; };
+    if (std::ranges::none_of(list.rows, isFollowed))
+        return std::vector<FabricAhead>{};
+    const auto book = typeBook(books, list.on);
+    if (!book)
+        return tl::unexpected(book.error());
+    std::vector<SharedFit> fits;
+    for (const auto& channel : channelsOf(*book)) {
+        auto record = fabricRecord(books, channel, list.on);
+        if (!record)
+            return tl::unexpected(record.error());
+        if (record->readings.empty())
+            continue;
+        auto fit = fitOf(std::make_shared<const FabricRecord>(std::move(*record)));
+        if (!fit)
+            return tl::unexpected(fit.error());
+        fits.push_back(std::make_shared<const FabricFit>(std::move(**fit)));
+    }
+    return fabricAhead(books, list, fits, known);
 }
 
 Result<void> addVisits(std::vector<CalendarEvent>& events, Books& books, const std::string& balloon, CivilDate on) {
@@ -209,6 +256,12 @@ int run(const CalendarOptions& options, const Common& common) {
     if (!worn)
         return refuse(worn.error());
     addWear(events, *worn);
+    if (!options.withoutFabric) {
+        const auto fabrics = fabricsAhead(*record, *list, known);
+        if (!fabrics)
+            return refuse(fabrics.error());
+        addFabric(events, *fabrics);
+    }
     if (const auto added = addVisits(events, *record, options.balloon, record.on); !added)
         return refuse(added.error());
     addPlanned(events, *planned, options.balloon);

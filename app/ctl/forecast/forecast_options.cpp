@@ -79,10 +79,13 @@ void addCalendar(CLI::App& app, Chosen& chosen) {
     call->add_option("--balloon", options->balloon, "Only of this balloon")->type_name("REG");
     call->add_option("--months", options->months, "How far ahead (default: 24)")->check(CLI::Range(1, 240));
     call->add_option("--paper", options->paper, "a4 (default) or letter")->check(CLI::IsMember({"a4", "letter"}));
+    call->add_flag("--without-fabric", options->withoutFabric,
+                   "Fit nothing: limits of fabric are left out (default: they join where readings warrant a time)");
     call->add_flag("--force", options->force, "Replace a file that is there; never a record or another database");
     call->footer(
         "Each due keeps its UID, so that reading the file again updates what a calendar holds. What use limits\n"
-        "stands on the day that it falls due with even chance; its text says between which days.");
+        "stands on the day that it falls due with even chance; its text says between which days. Wear and fabric\n"
+        "stand on the first day of their band, in the .ics only.");
 }
 
 void addLetter(CLI::App& app, Chosen& chosen) {

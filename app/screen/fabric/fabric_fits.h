@@ -18,8 +18,6 @@ namespace crownring::screen {
 
 struct House;
 
-using SharedFit = std::shared_ptr<const FabricFit>;
-
 class FabricFits : public QObject {
     Q_OBJECT
 
@@ -38,6 +36,7 @@ public:
 
     /// Null before it is there, and once the day or the record has changed.
     [[nodiscard]] SharedFit fit(const FabricChannel& channel) const;
+    [[nodiscard]] const std::vector<SharedFit>& fits() const { return m_fits; } ///< those that are there
     [[nodiscard]] State state() const { return m_state; }
     [[nodiscard]] double progress() const { return m_progress; } ///< 0..1, of the fit under way
     [[nodiscard]] QString problem() const { return m_problem; }

@@ -19,6 +19,8 @@ struct FabricFit {
     double worstRHat = 1;
 };
 
+using SharedFit = std::shared_ptr<const FabricFit>;
+
 /// Nothing when stopped before the end. BadValue for a record that is none.
 [[nodiscard]] Result<std::optional<FabricFit>> fitOf(std::shared_ptr<const FabricRecord> record, std::uint64_t seed = 1,
                                                      std::stop_token stop = {}, const Progress& progress = {});

@@ -49,12 +49,6 @@ void lookAt(const DueRow& row, Ahead& ahead, std::optional<Hours>& hours) {
     }
 }
 
-/// A panel that was replaced twice is there once.
-bool isThere(const FabricRecord& record, std::size_t set) {
-    const auto& followed = record.sets[set];
-    return !followed.patch || record.setAt(followed.envelope, *followed.patch) == set;
-}
-
 SetOutlook outlookOfSet(const FabricFit& fit, std::size_t set, Hours ahead) {
     const auto& record = *fit.record;
     const auto& followed = record.sets[set];
@@ -135,7 +129,7 @@ EnvelopeForecast forecastOf(const FabricFit& fit, std::size_t envelope, const Ah
     EnvelopeForecast forecast;
     std::vector<SetOutlook> outlooks;
     for (std::size_t at = 0; at < of.setCount; ++at)
-        if (const auto set = of.firstSet + at; isThere(*fit.record, set)) {
+        if (const auto set = of.firstSet + at; fit.record->isThere(set)) {
             outlooks.push_back(outlookOfSet(fit, set, ahead.hours));
             forecast.sets.push_back(forecastOfSet(fit, set, outlooks.back()));
         }

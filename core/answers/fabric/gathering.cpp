@@ -60,6 +60,11 @@ std::size_t FabricRecord::setAt(std::size_t envelope, const PanelPlace& place) c
     return of.firstSet;
 }
 
+bool FabricRecord::isThere(std::size_t set) const {
+    const auto& followed = sets[set];
+    return !followed.patch || setAt(followed.envelope, *followed.patch) == set;
+}
+
 std::vector<Occurrence> overheatingsOf(const ItemFacts& item) {
     std::vector<Occurrence> heats;
     std::ranges::copy_if(item.events, std::back_inserter(heats), [](const Occurrence& each) {

@@ -77,6 +77,8 @@ struct FabricRecord {
     [[nodiscard]] double lnLimit(std::size_t envelope) const;
     /// The set that a panel of an envelope is of now; the set of all else where no such panel is told apart.
     [[nodiscard]] std::size_t setAt(std::size_t envelope, const PanelPlace& place) const;
+    /// A panel that was replaced twice is there once.
+    [[nodiscard]] bool isThere(std::size_t set) const;
 };
 
 /// UnknownReference where no envelope has such a limit, MissingKey where an envelope's hours are not known.

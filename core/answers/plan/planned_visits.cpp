@@ -25,8 +25,8 @@ constexpr int mostInVain = 3; ///< shares that made the chance no less: what run
 
 class Planning {
 public:
-    Planning(const PlanAsked& asked, const DueList& due, ItemsAhead& items)
-        : m_asked(asked), m_due(due), m_items(items),
+    Planning(const PlanAsked& asked, const DueList& due, ItemsAhead& items, const std::stop_token& stop)
+        : m_asked(asked), m_due(due), m_items(items), m_stop(stop),
           m_weeks(PlanWeeks::from(asked.from, asked.months)), m_ground{asked.stations, m_weeks, asked.pins} {
         for (const auto& row : due.rows)
             if (row.item->balloon && !row.item->out)
@@ -44,7 +44,9 @@ public:
         for (int round = 0;; ++round) {
             auto works = worksBy(shares);
             const auto question = fleetOf(works);
-            auto plan = cheapestPlans(question);
+            auto plan = cheapestPlans(question, m_stop);
+            if (m_stop.stop_requested())
+                return problem(UseFault::OnlyTried);
             if (!plan)
                 return problem(UseFault::PinWhereClosed, {m_weeks.first});
             // A smaller chance that something runs out is not bought with what is certain to be late.
@@ -113,7 +115,7 @@ private:
         double share = m_asked.risk;
         double least = std::numeric_limits<double>::infinity();
         int inVain = 0;
-        for (int times = 0; times < mostShares; ++times) {
+        for (int times = 0; times < mostShares && !m_stop.stop_requested(); ++times) {
             const auto work = workOf(balloon, rows, m_items, m_ground, share);
             const auto plan = goodPlan(work.question);
             const double chance = plan ? chanceOfLapse(work, *plan, m_weeks) : 0;
@@ -175,6 +177,7 @@ private:
     const PlanAsked& m_asked;
     const DueList& m_due;
     ItemsAhead& m_items;
+    const std::stop_token& m_stop;
     PlanWeeks m_weeks;
     PlanGround m_ground;
     std::map<Registration, std::vector<const DueRow*>> m_rows;
@@ -183,14 +186,14 @@ private:
 
 }
 
-Result<FleetVisits> plannedVisits(Books& books, const PlanAsked& asked) {
+Result<FleetVisits> plannedVisits(Books& books, const PlanAsked& asked, const std::stop_token& stop) {
     const auto list = due(books, {}, asked.known);
     if (!list)
         return tl::unexpected(list.error());
     auto items = ItemsAhead::read(books, *list, asked.known, ItemsAhead::Wanted::Always);
     if (!items)
         return tl::unexpected(items.error());
-    return Planning(asked, *list, *items).plan();
+    return Planning(asked, *list, *items, stop).plan();
 }
 
 }

@@ -103,7 +103,7 @@ struct PlanAsked {
     std::vector<VisitPin> pins;
 };
 
-/// BadUse and UnknownReference where a pin cannot be held.
-[[nodiscard]] Result<FleetVisits> plannedVisits(Books& books, const PlanAsked& asked);
+/// BadUse and UnknownReference where a pin cannot be held; OnlyTried where it was stopped.
+[[nodiscard]] Result<FleetVisits> plannedVisits(Books& books, const PlanAsked& asked, const std::stop_token& stop = {});
 
 }

@@ -55,9 +55,9 @@ void onAllCores(std::size_t count, const std::function<void(std::size_t)>& work)
 
 class FleetPlanning {
 public:
-    explicit FleetPlanning(const FleetQuestion& question)
-        : m_question(question), m_places(placesOf(question)), m_choice(question.balloons.size(), m_places),
-          m_columns(question.balloons.size()) {
+    FleetPlanning(const FleetQuestion& question, const std::stop_token& stop)
+        : m_question(question), m_stop(stop), m_places(placesOf(question)),
+          m_choice(question.balloons.size(), m_places), m_columns(question.balloons.size()) {
         for (const auto& balloon : question.balloons)
             m_searches.emplace_back(balloon);
     }
@@ -68,6 +68,8 @@ public:
         if (!begin())
             return std::nullopt;
         generate();
+        if (m_stop.stop_requested())
+            return std::nullopt;
         FleetPlan plan;
         double weighed = 0;
         for (std::size_t balloon = 0; const auto& column : wholePlan()) {
@@ -151,7 +153,7 @@ private:
                 --left[place];
         for (int turn = 0; turn < turns; ++turn) {
             bool isBetter = false;
-            for (std::size_t balloon = 0; balloon < m_searches.size(); ++balloon) {
+            for (std::size_t balloon = 0; balloon < m_searches.size() && !m_stop.stop_requested(); ++balloon) {
                 auto& its = choice[balloon];
                 for (const auto place : its.takes)
                     ++left[place];
@@ -182,7 +184,7 @@ private:
         double before = unreached;
         int stuck = 0;
         bool isLast = false;
-        for (int round = 0; round < mostRounds; ++round) {
+        for (int round = 0; round < mostRounds && !m_stop.stop_requested(); ++round) {
             const auto prices = m_choice.prices();
             stuck = before - prices.cost <= enough(nearEnough) ? stuck + 1 : 0;
             before = prices.cost;
@@ -212,6 +214,8 @@ private:
         std::vector<std::optional<Column>> cheaper(m_searches.size());
         std::vector<double> least(m_searches.size());
         onAllCores(m_searches.size(), [&](std::size_t balloon) {
+            if (m_stop.stop_requested())
+                return;
             std::vector<double> costs;
             for (const auto& stop : m_question.balloons[balloon].stops)
                 costs.push_back(stop.cost + prices[placeOf(stop.station, stop.week)]);
@@ -252,6 +256,7 @@ private:
     }
 
     const FleetQuestion& m_question;
+    const std::stop_token& m_stop;
     std::vector<int> m_places;
     PlanChoice m_choice;
     std::vector<VisitSearch> m_searches;
@@ -263,6 +268,8 @@ private:
 
 }
 
-std::optional<FleetPlan> cheapestPlans(const FleetQuestion& question) { return FleetPlanning(question).plan(); }
+std::optional<FleetPlan> cheapestPlans(const FleetQuestion& question, const std::stop_token& stop) {
+    return FleetPlanning(question, stop).plan();
+}
 
 }

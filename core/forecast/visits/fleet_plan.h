@@ -11,7 +11,7 @@
 
 #include "forecast/visits/visit_question.h"
 
-#include <functional>
+#include <stop_token>
 #include <vector>
 
 namespace crownring {
@@ -29,7 +29,7 @@ struct FleetPlan {
     double gap = 0;   ///< how much more it is weighed than the bound, as a part of its cost
 };
 
-/// Nothing where pinned visits take more places than there are.
-[[nodiscard]] std::optional<FleetPlan> cheapestPlans(const FleetQuestion& question);
+/// Nothing where pinned visits take more places than there are, or it was stopped.
+[[nodiscard]] std::optional<FleetPlan> cheapestPlans(const FleetQuestion& question, const std::stop_token& stop = {});
 
 }

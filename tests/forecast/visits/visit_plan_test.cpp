@@ -77,6 +77,21 @@ private slots:
             QVERIFY2(weighed && isNear(*weighed, *least), qPrintable(QString::number(nth)));
         }
     }
+    /// An annual of each of four items that counts for its 100-hour inspection: by themselves the latter would be
+    /// bounded as if nobody paid for the annuals.
+    void whatCountsForAnotherIsBoundedTogetherWithIt() {
+        std::vector<VisitTask> tasks;
+        for (int item = 0; item < 4; ++item) {
+            tasks.push_back(everyWeeks(20 + 3 * item, 52, 90, 300));
+            tasks.push_back(everyWeeks(9 + 4 * item, 22 + item, 90, 150));
+            tasks[tasks.size() - 2].implies.push_back(tasks.size() - 1);
+        }
+        const auto question = everyWeekOpen(90, 500, std::move(tasks));
+        const auto plan = cheapestPlan(question).value();
+        QVERIFY(walked(plan, question));
+        QVERIFY2(plan.bound >= 0.97 * plan.cost && plan.bound <= plan.cost + 1e-6,
+                 qPrintable(QStringLiteral("%1 of %2").arg(plan.bound).arg(plan.cost)));
+    }
     void aPinNeverMakesItCheaper() {
         Draws draws(7);
         for (int nth = 0; nth < 200; ++nth) {
@@ -101,6 +116,13 @@ private slots:
             QVERIFY2(isNear(weighed, least), qPrintable(QString::number(nth)));
             QVERIFY(plan.bound <= least + 1e-4);
         }
+    }
+    void aFleetIsNotPlannedAnyMoreOnceThatIsStopped() {
+        Draws draws(3);
+        const auto fleet = largeFleet(draws, 4, 60, 2);
+        std::stop_source stop;
+        stop.request_stop();
+        QVERIFY(!cheapestPlans(fleet, stop.get_token()));
     }
     /// No station takes more than it can, and the gap is within what the issue asks.
     void aFleetSharesItsStations() {

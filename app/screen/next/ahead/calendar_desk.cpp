@@ -27,6 +27,7 @@ CivilDate monthOf(CivilDate day) { return addDays(day, 1 - day.day()); }
 void CalendarDesk::movedIn() {
     m_span.first = monthOf(house().day.date());
     connect(&house().one<AheadNow>(), &AheadNow::changed, this, &CalendarDesk::look);
+    connect(&house().one<FabricNow>(), &FabricNow::changed, this, &CalendarDesk::show);
     if (m_shown)
         house().one<AheadNow>().want(true);
     look();
@@ -37,10 +38,14 @@ void CalendarDesk::setShown(bool shown) {
         return;
     m_shown = shown;
     house().one<AheadNow>().want(shown);
+    wantFabric();
     emit shownChanged();
     if (shown)
         look();
 }
+
+/// It is told of one balloon only, and costs some seconds of work.
+void CalendarDesk::wantFabric() { house().one<FabricNow>().want(m_shown && !m_balloon.isEmpty()); }
 
 bool CalendarDesk::isRenewing() const { return house().one<AheadNow>().isRenewing(); }
 
@@ -65,13 +70,14 @@ void CalendarDesk::show() {
     if (!m_sheet)
         return;
     const auto only = m_balloon.isEmpty() ? std::nullopt : std::optional(Registration(outward(m_balloon)));
-    m_lines.show(calendarLines(*m_sheet, m_span, only));
+    m_lines.show(calendarLines(*m_sheet, house().one<FabricNow>().of(m_sheet), m_span, only));
 }
 
 void CalendarDesk::setBalloon(const QString& balloon) {
     if (balloon == m_balloon)
         return;
     m_balloon = balloon;
+    wantFabric();
     show();
     emit changed();
 }

@@ -87,6 +87,7 @@ signals:
 private:
     void movedIn() override;
     void look();
+    void wantFabric();
     void show();
     [[nodiscard]] const VisitAhead* visit(const QString& entry) const;
 

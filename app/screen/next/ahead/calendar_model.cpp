@@ -72,6 +72,19 @@ CalendarLine wearLine(const WearAhead& worn, const CalendarSpan& span) {
     return line;
 }
 
+CalendarLine fabricLine(const FabricAhead& fabric, const CalendarSpan& span) {
+    CalendarLine line;
+    line.key = QStringLiteral("fabric %1/%2").arg(inward(fabric.item->id.text()), inward(fabric.quantity));
+    line.balloon = inward(fabric.item->balloon->text());
+    line.title =
+        CalendarModel::tr("%1, %2 %3: limit met by the fleet's readings")
+            .arg(said(quantityTerm(fabric.quantity)), Words::kind(fabric.item->kind), inward(fabric.item->id.text()));
+    line.days = VisitWords::band(fabric.met);
+    line.byUse = true;
+    place(line, fabric.met, span);
+    return line;
+}
+
 CalendarLine visitLine(const VisitAhead& ahead, const CalendarSpan& span, CivilDate on) {
     CalendarLine line;
     line.key = QStringLiteral("visit %1").arg(inward(ahead.stated.id.text()));
@@ -102,8 +115,8 @@ double CalendarSpan::at(CivilDate day) const {
            static_cast<double>(daysBetween(first, end()).value());
 }
 
-std::vector<CalendarLine> calendarLines(const AheadSheet& sheet, const CalendarSpan& span,
-                                        const std::optional<Registration>& only) {
+std::vector<CalendarLine> calendarLines(const AheadSheet& sheet, std::span<const FabricAhead> fabrics,
+                                        const CalendarSpan& span, const std::optional<Registration>& only) {
     std::vector<CalendarLine> lines;
     for (const auto& ahead : sheet.planned.visits)
         if (!only || ahead.visit.balloon == *only)
@@ -130,6 +143,9 @@ std::vector<CalendarLine> calendarLines(const AheadSheet& sheet, const CalendarS
             for (const auto& worn : sheet.worn)
                 if (*worn.item->balloon == balloon)
                     lines.push_back(wearLine(worn, span));
+            for (const auto& fabric : fabrics)
+                if (*fabric.item->balloon == balloon)
+                    lines.push_back(fabricLine(fabric, span));
             continue;
         }
         auto line = dueLine(*coming.front().row, sheet.bands[coming.front().at], span);

@@ -5,7 +5,7 @@
 /// row says its days in words too, so that the same rows are the calendar's table.
 
 #include "screen/lists/list_base.h"
-#include "screen/next/ahead/ahead_sheet.h"
+#include "screen/next/ahead/fabric_now.h"
 
 namespace crownring::screen {
 
@@ -41,7 +41,8 @@ struct CalendarSpan {
 
 /// Visits first, then each balloon with what of it comes first; of one balloon all that is to come.
 /// @param only of this balloon
-[[nodiscard]] std::vector<CalendarLine> calendarLines(const AheadSheet& sheet, const CalendarSpan& span,
+[[nodiscard]] std::vector<CalendarLine> calendarLines(const AheadSheet& sheet, std::span<const FabricAhead> fabrics,
+                                                      const CalendarSpan& span,
                                                       const std::optional<Registration>& only);
 
 class CalendarModel : public crownring::screen::ListBase {

@@ -22,7 +22,7 @@ std::optional<PlanFound> foundIn(RecordDesk& desk, PlanQuestion question, const 
         return std::nullopt;
     if (!already)
         return tl::unexpected(already.error());
-    auto plan = plannedVisits(books, holding(question.asked, *already));
+    auto plan = plannedVisits(books, holding(question.asked, *already), stop);
     if (stop.stop_requested())
         return std::nullopt;
     if (!plan)
