@@ -101,9 +101,7 @@ std::optional<Problem> whyNoRecordAt(const std::string& location) {
 SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason)
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
       m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {
-    // What is built as here is accounted for as here, whatever number it bears.
-    m_otherVersion = schemaVersion(*m_connection) != migrationSteps(m_connection->dialect()).back().version &&
-                     schemaFlaw(*m_connection);
+    m_otherVersion = isOfAnotherSchema(*m_connection);
     if (m_otherVersion)
         m_journal.trustAmendments();
     m_projector.beforeTouch([this](const Touch& touch) { tallies().check(touch); });

@@ -141,6 +141,8 @@ private slots:
         {
             const auto record = openRecord(scratch.file(), OpenMode::Existing).value();
             QVERIFY(record->readOnlyReason());
+            QVERIFY(record->backUpTo(scratch.beside("copy")).error().fault == Fault(StoreFault::CopyBroken));
+            QVERIFY(!QFile::exists(QString::fromStdString(scratch.beside("copy"))));
             QCOMPARE(minutesIn(*record), 60);
             const auto verdict = record->verify().value();
             QVERIFY(!verdict.intact);

@@ -76,4 +76,16 @@ std::optional<int> stepFlaw(const Connection& connection) {
     return mark == last ? std::nullopt : std::optional(mark);
 }
 
+bool isOfAnotherSchema(const Connection& connection) {
+    if (schemaVersion(connection) == migrationSteps(connection.dialect()).back().version)
+        return false;
+    try {
+        return schemaFlaw(connection).has_value();
+    } catch (const StoreError& error) {
+        if (!error.is(StoreFault::RightsMissing))
+            throw;
+        return true; // who may not compare does not know it
+    }
+}
+
 }

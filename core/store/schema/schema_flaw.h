@@ -20,4 +20,8 @@ namespace crownring {
 /// another number than its last step, that number.
 [[nodiscard]] std::optional<int> stepFlaw(const Connection& connection);
 
+/// It bears another number than the last step known here, and is not built as here. What bears another number alone is
+/// accounted for as here.
+[[nodiscard]] bool isOfAnotherSchema(const Connection& connection);
+
 }
