@@ -103,7 +103,7 @@ int write(const Common& common, const std::function<Results<std::string>(Record&
 }
 
 Result<std::string> contentOf(const std::string& file, std::size_t most) {
-    return file == "-" ? wholeStream(std::cin, file, most) : wholeFile(file, most);
+    return file == "-" ? wholeStream(std::cin, "standard input", most) : wholeFile(file, most);
 }
 
 Result<std::string> codeIn(const std::string& file) {
