@@ -16,10 +16,8 @@
 #include <QtCore/QDateTime>
 #include <nlohmann/json.hpp>
 
-#include <fstream>
 #include <iostream>
 #include <iterator>
-#include <sstream>
 
 namespace crownring::ctl {
 
@@ -104,20 +102,8 @@ int write(const Common& common, const std::function<Results<std::string>(Record&
     return Done;
 }
 
-Result<std::string> contentOf(const std::string& file) {
-    std::ostringstream content;
-    if (file == "-") {
-        content << std::cin.rdbuf();
-        return content.str();
-    }
-    std::ifstream stream(file, std::ios::binary);
-    // Opening a folder succeeds; reading it does not.
-    if (stream)
-        stream.peek();
-    if (!stream && !stream.eof())
-        return problem(UseFault::FileUnreadable, {}, {file, 0, {}});
-    content << stream.rdbuf();
-    return content.str();
+Result<std::string> contentOf(const std::string& file, std::size_t most) {
+    return file == "-" ? wholeStream(std::cin, "standard input", most) : wholeFile(file, most);
 }
 
 Result<std::string> codeIn(const std::string& file) {

@@ -3,6 +3,7 @@
 
 /// What every call of crownringctl shares. Answers go to standard output, messages to standard error.
 
+#include "exchange/text/whole_file.h"
 #include "store/record_file.h"
 #include "words/sentences.h"
 
@@ -54,8 +55,8 @@ struct Asked {
 /// answers. @return the exit code
 int write(const Common& common, const std::function<Results<std::string>(Record&)>& act);
 
-/// Reads a whole file, or standard input for "-".
-[[nodiscard]] Result<std::string> contentOf(const std::string& file);
+/// Reads a whole file (`wholeFile`), or standard input for "-".
+[[nodiscard]] Result<std::string> contentOf(const std::string& file, std::size_t most = largestImport);
 
 /// A code from a file, or from standard input for "-": its text without the end of its line. Empty where no file is
 /// named. NotUtf8 for what is no text, Blank for an empty file: that would be signed without.

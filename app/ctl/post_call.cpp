@@ -13,6 +13,9 @@ namespace crownring::ctl {
 
 namespace {
 
+/// Some seven million flights at once.
+constexpr std::size_t largestBatch = std::size_t{1024} * 1024 * 1024;
+
 std::string noteOn(const UnawaitedEvent& event) {
     return "line " + std::to_string(event.line) + ": nothing waits for the event '" + event.event +
            "': it is kept, and makes nothing due";
@@ -34,7 +37,7 @@ Results<nlohmann::ordered_json> notesOn(Record& record, const std::vector<Number
 }
 
 int run(const PostOptions& options, const Common& common) {
-    const auto content = contentOf(options.file);
+    const auto content = contentOf(options.file, largestBatch);
     if (!content)
         return refuse(content.error());
     const auto file = options.file == "-" ? std::string("standard input") : options.file;

@@ -5,6 +5,7 @@
 
 #include <QtCore/QBuffer>
 #include <QtCore/QFile>
+#include <QtCore/QFileInfo>
 #include <QtGui/QImageReader>
 
 #include <algorithm>
@@ -35,6 +36,8 @@ QByteArray jpegOf(const QImage& image) {
 Result<QImage> imageFrom(const std::string& file, int longest) {
     const Where where{file, 0, {}};
     const auto path = QString::fromStdString(file);
+    if (const QFileInfo named(path); named.exists() && !named.isFile())
+        return problem(UseFault::NotAFile, {}, where);
     if (!QFile(path).open(QIODevice::ReadOnly))
         return problem(UseFault::FileUnreadable, {}, where);
     QImageReader reader(path);

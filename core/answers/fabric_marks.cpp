@@ -186,6 +186,12 @@ bool isToldOfAnother(const Compared& compared, State state, const ItemFacts& ite
     return state >= State::Said && settledOf(*compared.reading, item, putRight) != Settled::Open;
 }
 
+/// It failed in the visit that is being signed, where it or its defect refuses the release by itself.
+bool isOpenInHand(const Compared& compared, const ItemFacts& item, const Retests* retests) {
+    return retests && retests->inHand && compared.reading->body.inspection == retests->inHand &&
+           compared.decision.judgement == Judgement::Fails && settledOf(*compared.reading, item, {}) <= Settled::Open;
+}
+
 std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& history, const Bounded& bounded,
                                  const PutRight& putRight, const Retests* retests) {
     const auto all = compared(history.readings, bounded);
@@ -197,11 +203,17 @@ std::optional<FabricMark> markOf(const ItemFacts& item, const FabricHistory& his
             state = of;
         }
     };
-    for (const auto& each : speaking(all, item, history.repairs, retests))
-        weigh(each, stateOf(each, item, putRight));
+    const auto spoken = speaking(all, item, history.repairs, retests);
+    for (const auto& each : spoken)
+        if (!isOpenInHand(each, item, retests))
+            weigh(each, stateOf(each, item, putRight));
     for (const auto& each : all) // what retires the envelope is not outlived by a later reading
-        if (const auto of = stateOf(each, item, putRight); of == State::Item)
-            weigh(each, of);
+        if (const auto of = stateOf(each, item, putRight); of == State::Item) {
+            const bool speaks =
+                std::ranges::any_of(spoken, [&](const Compared& speaking) { return speaking.reading == each.reading; });
+            if (!speaks || !isOpenInHand(each, item, retests))
+                weigh(each, of);
+        }
     if (!worst || (!bounded.ofFabric && !isToldOfAnother(*worst, state, item, putRight)))
         return std::nullopt;
     FabricMark mark;

@@ -112,7 +112,7 @@ void SqlRecord::letGoOfReaders() {
 
 void SqlRecord::check(const std::vector<Account>& accounts) {
     if (m_otherVersion)
-        return;
+        throw StoreError(m_readOnlyReason.value());
     for (const auto& account : accounts)
         tallies().check(account);
 }

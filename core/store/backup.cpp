@@ -4,6 +4,7 @@
 #include "problem/faults/writing_fault.h"
 #include "store/journal/journal_table.h"
 #include "store/older_copy.h"
+#include "store/schema/schema_flaw.h"
 #include "store/verdict.h"
 #include "writing/draft.h"
 
@@ -13,10 +14,11 @@ namespace crownring {
 
 namespace {
 
-/// A copy of an earlier schema, as one is made before the schema is changed, holds other tables than are known here.
+/// A copy of an earlier schema, as one is made before the schema is changed, holds other tables than are known here; so
+/// does one of a later.
 Verdict verdictOfCopy(const Connection& copy) {
     JournalTable journal(copy);
-    if (schemaVersion(copy) != migrationSteps(copy.dialect()).back().version)
+    if (isOfAnotherSchema(copy))
         return journal.verify({});
     Names names(copy);
     FlightTotals totals(copy);

@@ -44,6 +44,8 @@ std::optional<Problem> whyNotWritten(const Connection& connection) {
         return std::nullopt;
     if (const auto part = schemaFlaw(connection))
         return Problem{StoreFault::OtherSchema, {*part}};
+    if (const auto step = stepFlaw(connection))
+        return Problem{StoreFault::OtherSchema, {"step " + std::to_string(*step)}};
     return std::nullopt;
 }
 
@@ -66,7 +68,9 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
         throw StoreError(StoreFault::NoRecord, {location});
     if (version > newest) {
         readOnly = Problem{StoreFault::Newer, {version, newest}};
-    } else if (version < newest && !readOnly) {
+    } else if (version > 0 && version < newest && readOnly) {
+        throw StoreError(StoreFault::Older, {version, newest});
+    } else if (version < newest) {
         migrateWithBackup(*connection, steps, location, [&] {
             Names names(*connection);
             JournalTable journal(*connection);
@@ -97,7 +101,7 @@ std::optional<Problem> whyNoRecordAt(const std::string& location) {
 SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason)
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
       m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {
-    m_otherVersion = schemaVersion(*m_connection) != migrationSteps(m_connection->dialect()).back().version;
+    m_otherVersion = isOfAnotherSchema(*m_connection);
     if (m_otherVersion)
         m_journal.trustAmendments();
     m_projector.beforeTouch([this](const Touch& touch) { tallies().check(touch); });

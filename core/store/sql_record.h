@@ -122,7 +122,7 @@ private:
     std::unique_ptr<Connection> m_connection;
     WriterId m_writer;
     std::optional<Problem> m_readOnlyReason;
-    bool m_otherVersion = false; ///< it may keep account of what answers rest on in another way
+    bool m_otherVersion = false; ///< a later one, which may keep account of what answers rest on in another way
     Names m_names;
     JournalTable m_journal;
     Projector m_projector;

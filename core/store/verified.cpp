@@ -18,6 +18,8 @@ Result<Verdict> SqlRecord::verify(const std::function<bool(double)>& progress) {
     const auto state = snapshot(); // else what is posted meanwhile would be missing in what is compared
     if (!state)
         return tl::unexpected(state.error());
+    if (m_otherVersion) // what it should hold is not known here
+        return tl::unexpected(m_readOnlyReason.value());
     return guarded([&] { return verdictOf(*m_connection, m_journal, tallies(), progress); });
 }
 

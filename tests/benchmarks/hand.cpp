@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
 /// One of several hands on one record, as a program that has it open for long: what it remembers must stay what the
-/// record says, whoever writes beside. Acts at random until its time is over, and prints the end of the chain for each
-/// batch that was acknowledged. See hands.py.
+/// record says, whoever writes beside. Acts at random until its time is over or it is told to end, and prints the end
+/// of the chain for each batch that was acknowledged. See hands.py.
 ///
 ///     crownring_hand RECORD WRITER SECONDS SEED
 
@@ -18,6 +18,7 @@
 #include <QtCore/QElapsedTimer>
 #include <QtCore/QThread>
 
+#include <csignal>
 #include <iostream>
 #include <random>
 
@@ -26,6 +27,7 @@ using namespace crownring;
 namespace {
 
 const auto today = CivilDate::parse("2026-11-25").value();
+volatile std::sig_atomic_t isToldToEnd = 0;
 
 class Hand {
 public:
@@ -141,10 +143,11 @@ int main(int argc, char** argv) {
     if (argc != 5)
         return 2;
     Hand hand(argv[1], WriterId(argv[2]), static_cast<unsigned>(std::stoul(argv[4])));
+    std::signal(SIGTERM, [](int) { isToldToEnd = 1; });
     QElapsedTimer clock;
     clock.start();
     const auto until = std::stoll(argv[3]) * 1000;
-    while (clock.elapsed() < until)
+    while (isToldToEnd == 0 && clock.elapsed() < until)
         if (!hand.act())
             return 1;
     return 0;

@@ -99,6 +99,19 @@ private slots:
         QVERIFY(answer.errors.find("[unknown-key]") != std::string::npos);
         QCOMPARE(call({"clock", "E1", "--on", "2024-12-01", "--json"}).document()["minutes"], 12060);
     }
+    void whatHasNoEndIsNotRead() {
+        for (const auto& asked :
+             {QStringList{"post", "/dev/zero"}, QStringList{"adopt", "/dev/zero", "--all"},
+              QStringList{"import", "/dev/zero", "--balloon", "QE-ONE"},
+              QStringList{"verify", "--expect-from", "/dev/zero"}, QStringList{"plan", "--stations", "/dev/zero"},
+              QStringList{"tag", "/dev/zero"}, QStringList{"post", "/dev"}}) {
+            const auto answer = call(asked);
+            QCOMPARE(answer.status, 2);
+            QVERIFY2(answer.errors.find("this is no file but a folder or a device. Mend: name a file") !=
+                         std::string::npos,
+                     answer.errors.c_str());
+        }
+    }
     void clockIsThatOfTheEndOfTheDay() {
         QCOMPARE(call({"clock", "E1", "--on", "2024-05-01", "--json"}).document(),
                  (json{{"item", "E1"}, {"minutes", 12060}, {"landings", 191}, {"inflations", 1}}));

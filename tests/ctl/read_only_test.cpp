@@ -71,6 +71,17 @@ private slots:
         protect(QFile::ReadOther | QFile::ReadOwner, true);
         readsAndDoesNotWrite("the file may only be read");
     }
+    void anEarlierRecordIsSaidToBeOne() {
+        QVERIFY(QFile::remove(record()));
+        QVERIFY(QFile::copy(CROWNRING_SOURCE_DIR "/tests/store/frozen/schema-9.crownring", record()));
+        protect(QFile::ReadOther | QFile::ReadOwner | QFile::WriteOther | QFile::WriteOwner, true);
+        for (const auto* call : {"balloons", "verify"}) {
+            const auto read = asNobody({"--record", record(), call, "--json"});
+            QCOMPARE(read.code, 2);
+            QVERIFY2(read.err.contains("written by an earlier version (schema 9,"), read.err);
+            QVERIFY2(read.err.contains("copy it to a folder where it may be written"), read.err);
+        }
+    }
     /// What was written last stands in the log beside it and cannot be left out.
     void aRecordThatIsOpenElsewhere() {
         QProcess reader; // while it reads nothing that is written comes from the log into the file

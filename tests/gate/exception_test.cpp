@@ -74,6 +74,35 @@ private slots:
         expectReleased(shop, ines);
         QCOMPARE(shop.now().closed->body.excepted.size(), std::size_t{1});
     }
+    void whatFailsAndIsReadAgainHidesNothingElse() {
+        Shop shop;
+        shop.say(
+            R"({"entry":"directive.issued","on":"2026-05-01","by":"Sam Help","directive":"AD-1","revision":"0","title":"Look at it","issuer":"Authority of Q","issued_by":"authority","state":"Q","effective":"2026-05-20","source":"invented for tests","applies":{"kinds":["envelope"]},"first":{"before_flight":true}})");
+        shop.ready(Visit::PartMlInspection);
+        const std::set<std::string> excepted{"E1 directive/AD-1", "E1 ml.arc-review"};
+        QCOMPARE(exceptedOf(shop), excepted);
+        shop.pull(5, R"("value":120)");
+        QCOMPARE(exceptedOf(shop), excepted);
+        shop.pull(5, R"("value":310)");
+        QCOMPARE(exceptedOf(shop), excepted);
+    }
+    void whatAWithdrawnReleaseReadAgainIsNamed() {
+        Shop shop;
+        shop.ready(Visit::PartMlInspection).pull(7, R"("value":120)");
+        shop.pull(7, R"("value":310)");
+        expectReleased(shop, Shop::signing());
+        shop.say(R"({"entry":"release.revoked","on":"2026-06-02","reason":"the gauge was broken","by":"Ada Rhos")" +
+                 shop.about() + "}");
+        shop.ready(Visit::PartMlInspection);
+        const std::set<std::string> excepted{"E1 fabric/grab-strength", "E1 ml.arc-review"};
+        QCOMPARE(exceptedOf(shop), excepted);
+        shop.pull(5, R"("value":120)");
+        QCOMPARE(exceptedOf(shop), excepted);
+        shop.pull(5, R"("value":310)");
+        QCOMPARE(exceptedOf(shop), excepted);
+        shop.pull(7, R"("value":310)");
+        QCOMPARE(exceptedOf(shop), std::set<std::string>{"E1 ml.arc-review"});
+    }
     void aDefectHasANameOfItsOwn() {
         Shop shop;
         shop.ready(Visit::PartMlInspection).find("D-1", "minor");

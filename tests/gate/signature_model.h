@@ -25,6 +25,7 @@ struct Pull {
     std::string id;
     double newtons = 0;
     bool calibrated = true;
+    std::string visit{};
 };
 
 struct Defect {
@@ -50,6 +51,18 @@ inline bool isSigned(const std::string& visit, const std::vector<Credit>& credit
     const auto isOfIt = [&](const Credit& each) { return each.inspection == visit; };
     return std::ranges::any_of(credits, [&](const Credit& each) { return isOfIt(each) && each.on <= on; }) &&
            std::ranges::none_of(credits, [&](const Credit& each) { return isOfIt(each) && each.revoked; });
+}
+
+/// What failed stays so until it is pulled again, in calibration and in a visit that is signed or in hand: a figure
+/// that nobody answers for, or no more, shows nothing. What fails in the visit in hand is a matter of its defect.
+/// @param pulls of one place, as they were made
+inline bool isWeak(const std::vector<Pull>& pulls, const std::string& visit, const std::vector<Credit>& credits,
+                   Day on) {
+    const auto failed = std::find_if(pulls.rbegin(), pulls.rend(), [](const Pull& each) { return each.newtons < 100; });
+    return failed != pulls.rend() && failed->visit != visit &&
+           std::none_of(pulls.rbegin(), failed, [&](const Pull& each) {
+               return each.calibrated && (each.visit == visit || isSigned(each.visit, credits, on));
+           });
 }
 
 /// What was put right in a visit counts for that visit, and for whatever else once it is signed.

@@ -20,9 +20,11 @@ private slots:
     }
     void noOrderOfWordsStatesMoreThanWasDone() {
         Counts counts;
+        const int asked = qEnvironmentVariableIntValue("CROWNRING_STEPS");
+        const int steps = asked > 0 ? asked : 70;
         QVERIFY(rc::check([&] {
             Walk walk(counts);
-            for (int i = 0; i < 70; ++i)
+            for (int i = 0; i < steps; ++i)
                 walk.step();
             walk.compareStandings();
         }));
@@ -58,9 +60,7 @@ private slots:
                                    "altered",
                                    "proof of no code"})
             QVERIFY2(counts.refused[reason] > 0, reason);
-        // One refusal of this seed is not understood yet: of what is excepted the record names a strength that was read
-        // below its limit, where the model does not. It refuses too much, and states nothing that is not so.
-        QVERIFY(counts.needless <= 1);
+        QCOMPARE(counts.needless, 0);
     }
 };
 

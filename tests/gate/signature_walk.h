@@ -91,8 +91,8 @@ private:
                 settleAs(line, item, "done", false);
         for (const auto& [direction, gore] : {std::pair("warp", 1), {"warp", 2}, {"weft", 1}})
             pullAt(direction, gore, {{}, 300, true});
-        for (const auto& [place, made] : std::map(m_latest)) // of earlier visits, too
-            if (made.newtons < 100 || !made.calibrated)
+        for (const auto& [place, made] : std::map(m_pulled)) // of earlier visits, too
+            if (made.back().newtons < 100 || !made.back().calibrated || isWeak(made))
                 pullAt(place.first, place.second, {{}, 300, true});
         while (anyOpen())
             clear();
@@ -157,6 +157,9 @@ private:
                 defect->second.mendedIn.insert(m_visit.name);
         }
     }
+    [[nodiscard]] bool isWeak(const std::vector<model::Pull>& pulls) const {
+        return model::isWeak(pulls, m_visit.name, m_credits, m_day);
+    }
     [[nodiscard]] json closing(const std::string& outcome, const std::string& person) const {
         auto closed = entry("inspection.closed");
         closed.update({{"outcome", outcome},
@@ -168,11 +171,7 @@ private:
             closed["statement"] = model::statement(m_visit.items);
         for (const auto& [item, requirement] : model::excepted(m_visit, m_credits, m_lists))
             closed["excepted"].push_back({{"item", item}, {"requirement", requirement}});
-        // What failed in an earlier visit, was rectified in words and not read again since, proves no fabric.
-        const bool isWeak = std::ranges::any_of(m_latest, [&](const auto& each) {
-            return each.second.newtons < 100 && !m_visit.pulls.contains(each.first);
-        });
-        if (outcome == "released" && isWeak)
+        if (std::ranges::any_of(m_pulled, [this](const auto& each) { return isWeak(each.second); }))
             closed["excepted"].push_back({{"item", "E1"}, {"requirement", "fabric/grab-strength"}});
         return closed;
     }
@@ -250,7 +249,8 @@ private:
         const bool taken = refused.empty();
         RC_ASSERT(!taken || against.empty());
         if (!taken && against.empty())
-            qWarning("%s", text(refused.front()).c_str());
+            qWarning("%s of %s on day %d: %s", outcome.c_str(), m_visit.name.c_str(), m_day,
+                     text(refused.front()).c_str());
         m_counts.take(against);
         m_counts.needless += !taken && against.empty() ? 1 : 0;
         if (!taken)
@@ -329,9 +329,10 @@ private:
             return;
         auto& reading = std::next(under.visit.pulls.begin(), any(static_cast<int>(under.visit.pulls.size())))->second;
         reading.newtons = any(2) == 0 ? 60 : 250;
-        for (auto& [place, latest] : m_latest)
-            if (latest.id == reading.id)
-                latest.newtons = reading.newtons;
+        for (auto& [place, made] : m_pulled)
+            for (auto& each : made)
+                if (each.id == reading.id)
+                    each.newtons = reading.newtons;
         say({{"entry", "entry.corrected"},
              {"on", on().iso()},
              {"by", "Ada Rhos"},

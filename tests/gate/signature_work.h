@@ -68,10 +68,11 @@ protected:
         auto& latest = m_visit.pulls[{direction, gore}];
         latest = made;
         latest.id = say(reading).ids.at(0).text();
-        m_latest[{direction, gore}] = latest;
+        latest.visit = m_visit.name;
+        m_pulled[{direction, gore}].push_back(latest);
     }
 
-    std::map<std::pair<std::string, int>, model::Pull> m_latest; ///< by place, of all visits
+    std::map<std::pair<std::string, int>, std::vector<model::Pull>> m_pulled; ///< by place, in all visits
 
 private:
     int m_visits = 0;

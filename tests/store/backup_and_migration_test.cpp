@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "problem/faults/store_fault.h"
 #include "record/chain/chain.h"
 #include "said.h"
 #include "scratch.h"
@@ -123,6 +124,54 @@ private slots:
         QCOMPARE(problems.front().code(), Code::StoreNewer);
         QCOMPARE((*later)->rebuild().error().code(), Code::StoreNewer);
         QCOMPARE(minutesIn(**later), 60);
+    }
+    /// Who changes it turns off nothing that tells of other changes.
+    void theNumberOfASchemaHidesNothing_data() {
+        QTest::addColumn<int>("number");
+        for (const int number : {-1, 0, 3, 9, 11, 999})
+            QTest::addRow("%d", number) << number;
+    }
+    void theNumberOfASchemaHidesNothing() {
+        QFETCH(const int, number);
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        scratch.record.reset();
+        const Connection beside(scratch.file(), Access::ReadWrite);
+        beside.run(QStringLiteral("PRAGMA user_version = %1").arg(number));
+        {
+            const auto record = openRecord(scratch.file(), OpenMode::Existing).value();
+            QVERIFY(record->readOnlyReason());
+            QVERIFY(record->backUpTo(scratch.beside("copy")).error().fault == Fault(StoreFault::CopyBroken));
+            QVERIFY(!QFile::exists(QString::fromStdString(scratch.beside("copy"))));
+            QCOMPARE(minutesIn(*record), 60);
+            const auto verdict = record->verify().value();
+            QVERIFY(!verdict.intact);
+            const auto why = spoken(*verdict.reason);
+            QVERIFY2(why.find("step " + std::to_string(number)) != std::string::npos, why.c_str());
+        }
+        beside.run("UPDATE flown SET minutes = minutes - 1");
+        const auto record = openRecord(scratch.file(), OpenMode::Existing).value();
+        const auto facts = record->facts({std::nullopt, {ItemId("E1")}}, day("2025-01-01"));
+        QVERIFY(!facts && isDamage(facts.error().fault));
+        QCOMPARE(QDir(QFileInfo(QString::fromStdString(scratch.file())).path()).entryList({"*.before-*"}),
+                 QStringList());
+    }
+    /// What it accounts for, and how, is not known here.
+    void ofALaterSchemaNothingIsSaidThatRestsOnIt() {
+        Scratch scratch;
+        posted(*scratch.record, flightOnRecord);
+        scratch.record.reset();
+        {
+            const Connection connection(scratch.file(), Access::ReadWrite);
+            auto steps = migrationSteps(Dialect::Sqlite);
+            steps.push_back({steps.back().version + 1, "CREATE TABLE extra (x INTEGER) STRICT"});
+            migrate(connection, steps);
+        }
+        const auto later = openRecord(scratch.file(), OpenMode::Existing).value();
+        QCOMPARE(later->readOnlyReason()->code(), Code::StoreNewer);
+        QCOMPARE(later->facts({std::nullopt, {ItemId("E1")}}, day("2025-01-01")).error().code(), Code::StoreNewer);
+        QCOMPARE(later->verify().error().code(), Code::StoreNewer);
+        QVERIFY(later->line(EntryId("none"))); // the journal is read
     }
     void aStepIsAppliedOnceAndWholly() {
         Scratch scratch;

@@ -4,6 +4,7 @@
 
 #include "answers/bench_file.h"
 #include "answers/kit_at.h"
+#include "exchange/text/whole_file.h"
 #include "record/chain/chain.h"
 #include "rules/due/defects.h"
 #include "rules/programme/programme.h"
@@ -17,7 +18,6 @@
 #include "words/sentences.h"
 #include "words/words.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
 
@@ -96,11 +96,10 @@ void EntryForm::adopt(const QString& programme) {
 
 void EntryForm::adoptFile(const QUrl& url) {
     const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return house().notice.tellTrouble(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
-    const auto text = file.readAll().toStdString();
-    const auto programme = programmeFrom(text);
+    const auto text = wholeFile(outward(path));
+    if (!text)
+        return house().notice.tellTrouble(Words::problem(text.error()));
+    const auto programme = programmeFrom(*text);
     if (!programme) {
         auto problem = programme.error();
         problem.where.file = QFileInfo(path).fileName().toStdString();
@@ -108,7 +107,7 @@ void EntryForm::adoptFile(const QUrl& url) {
     }
     prepare(kindName<ProgrammeAdopted>(), {{}, {}, {}, programme->id.text()});
     m_about = aboutOf(*programme);
-    m_writing.given["document"] = nlohmann::json::parse(text);
+    m_writing.given["document"] = nlohmann::json::parse(*text);
     m_fields.setChoices("programme",
                         {{inward(programme->id.text()), words::said(programme->title), {}, -1, -1, false}});
     announce();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/record/flight_intake.h"
 
+#include "exchange/text/whole_file.h"
 #include "exchange/track/igc_flight.h"
 #include "problem/faults/table_fault.h"
 #include "screen/desk/day.h"
@@ -14,7 +15,6 @@
 #include "words/sentences.h"
 #include "words/words.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <QStringList>
 #include <QtConcurrent>
@@ -170,13 +170,13 @@ void FlightIntake::openFile(const QUrl& url) {
     close();
     const auto path = url.isLocalFile() ? url.toLocalFile() : url.toString();
     m_file = QFileInfo(path).fileName();
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        m_problem = tr("%1: cannot be read: %2. Choose another file.").arg(m_file, file.errorString());
+    auto content = wholeFile(outward(path));
+    if (!content) {
+        m_problem = Words::problem(content.error());
         emit changed();
         return;
     }
-    m_bytes = file.readAll();
+    m_bytes = QByteArray::fromStdString(*content);
     m_choices = {};
     m_choices.notAfter = house().day.todayDate();
     showBalloons();

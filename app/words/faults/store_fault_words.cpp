@@ -81,7 +81,11 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::Newer:
         return {QT_TRANSLATE_NOOP("Problem",
                                   "the record was written by a later version (schema %1, this program knows %2)"),
-                QT_TRANSLATE_NOOP("Problem", "use the newer program to write")};
+                QT_TRANSLATE_NOOP("Problem", "use the newer program")};
+    case StoreFault::Older:
+        return {QT_TRANSLATE_NOOP("Problem", "the record was written by an earlier version (schema %1, this program "
+                                             "reads %2), and may not be written here to bring it up to date"),
+                QT_TRANSLATE_NOOP("Problem", "copy it to a folder where it may be written, and open the copy")};
     case StoreFault::OtherSchema:
         return {QT_TRANSLATE_NOOP("Problem", "the record may only be read: its database is not built as this version "
                                              "builds it (%1)"),

@@ -56,6 +56,9 @@ Sources sourcesOf(UseFault fault) {
     case UseFault::FileUnreadable:
         return {QT_TRANSLATE_NOOP("Problem", "the file cannot be read"),
                 QT_TRANSLATE_NOOP("Problem", "check its name and whether it may be read")};
+    case UseFault::NotAFile:
+        return {QT_TRANSLATE_NOOP("Problem", "this is no file but a folder or a device"),
+                QT_TRANSLATE_NOOP("Problem", "name a file")};
     case UseFault::NoPicture:
         return {QT_TRANSLATE_NOOP("Problem", "this is no picture that can be read: %1"),
                 QT_TRANSLATE_NOOP("Problem", "choose a JPEG or PNG file")};

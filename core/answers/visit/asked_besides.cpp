@@ -37,17 +37,13 @@ bool standsAgainst(const DueRow& row) {
            row.requirement->blocks == Blocks::Flight && row.state.standing <= Standing::Unproven;
 }
 
-/// Defects, and readings and the list of this inspection, are judged by themselves.
+/// Defects, and the list of this inspection, are judged by themselves; so are its readings (`fabricMarks`).
 bool isAnsweredHere(const BenchFile& file, const DueRow& row) {
-    if (!isOfTheRecord(row))
-        return false;
     if (const auto list = listOf(row.requirement->id))
         return *list == file.inspection.id;
     if (const auto work = incompleteOf(row.requirement->id))
         return *work == file.inspection.id;
-    return defectOf(row.requirement->id) || std::ranges::any_of(file.inspection.readings, [&](const auto& reading) {
-               return reading.body.item == row.item->id && stateOf(file, reading.body).judgement == Judgement::Fails;
-           });
+    return defectOf(row.requirement->id).has_value();
 }
 
 /// What is due with the inspections of the work, as it stood before the day: what the visit brings is of that day.

@@ -44,7 +44,7 @@ Result<Retests> retestsIn(Books& books, std::span<const FabricHistory> histories
     auto calibrations = calibrationsOn(books, on);
     if (!calibrations)
         return tl::unexpected(calibrations.error());
-    Retests retests{std::move(*calibrations), {}};
+    Retests retests{std::move(*calibrations), {}, inHand};
     std::set<InspectionId> visits;
     for (const auto& history : histories) {
         for (const auto& each : history.readings)

@@ -20,6 +20,7 @@ namespace crownring {
 struct Retests {
     std::vector<Calibration> calibrations;
     std::set<InspectionId> released;
+    std::optional<InspectionId> inHand; ///< a visit that is being signed; it counts as released
 
     /// @param isCleared somebody answered for it by clearing what the reading found
     [[nodiscard]] bool shows(const Stamped<ReadingTaken>& later, const ReadingTaken& failed, bool isCleared) const {
@@ -32,7 +33,6 @@ struct Retests {
     }
 };
 /// By what was released up to a day, and is not withdrawn.
-/// @param inHand a visit that is being signed
 [[nodiscard]] Result<Retests> retestsIn(Books& books, std::span<const FabricHistory> histories, CivilDate on,
                                         const std::optional<InspectionId>& inHand);
 

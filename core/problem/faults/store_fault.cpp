@@ -45,6 +45,8 @@ FaultRow rowOf(StoreFault fault) {
         return {"other-programs-tables", Code::StoreForeign};
     case StoreFault::Newer:
         return {"newer", Code::StoreNewer};
+    case StoreFault::Older:
+        return {"older", Code::FileUnwritable};
     case StoreFault::OtherSchema:
         return {"other-schema", Code::StoreForeign};
     case StoreFault::ReadOnlyFile:

@@ -28,6 +28,7 @@ enum class StoreFault : std::uint8_t {
     OtherProgramsFile,
     OtherProgramsTables,
     Newer,       ///< %1: the version of its schema, %2: the newest known here
+    Older,       ///< the same, where it may not be written
     OtherSchema, ///< %1: the table, index or trigger
     ReadOnlyFile,
     ReadOnlyFolder, ///< %1: the folder

@@ -37,6 +37,8 @@ FaultRow rowOf(UseFault fault) {
         return {"bad-rows", Code::BadUse};
     case UseFault::FileUnreadable:
         return {"file-unreadable", Code::FileUnreadable};
+    case UseFault::NotAFile:
+        return {"not-a-file", Code::FileUnreadable};
     case UseFault::NoPicture:
         return {"no-picture", Code::FileUnreadable};
     case UseFault::PictureNotKept:

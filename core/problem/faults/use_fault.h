@@ -23,6 +23,7 @@ enum class UseFault : std::uint8_t {
     SomethingToChoose,
     BadRows,
     FileUnreadable,
+    NotAFile,
     NoPicture, ///< %1: what the reader says
     PictureNotKept,
     PictureTooLarge, ///< %1, %2: its pixels across and down

@@ -23,12 +23,12 @@ Interval<At> sinceOrigin(At origin, const Limit& limit, DayRule rule) {
 
 /// The interval that runs before anything is done. The last argument says which of the two it is of.
 std::optional<Interval<CivilDate>> firstInterval(const Requirement& requirement, const Limit& limit,
-                                                 const ItemFacts& item, CivilDate) {
+                                                 const ItemFacts& item, CivilDate today, CivilDate) {
     switch (requirement.startsFrom) {
     case StartsFrom::Done:
         return std::nullopt;
     case StartsFrom::Made:
-        if (!item.made)
+        if (!isKnownMade(item, today))
             return std::nullopt;
         // A month stamped is good through its last day.
         return sinceOrigin(item.made->lastDay(), limit, item.made->isMonth() ? DayRule::MonthEnd : limit.day);
@@ -39,7 +39,7 @@ std::optional<Interval<CivilDate>> firstInterval(const Requirement& requirement,
 }
 
 std::optional<Interval<ClockCount>> firstInterval(const Requirement& requirement, const Limit& limit,
-                                                  const ItemFacts& item, ClockCount) {
+                                                  const ItemFacts& item, CivilDate, ClockCount) {
     switch (requirement.startsFrom) {
     case StartsFrom::Done:
         return std::nullopt;
@@ -118,8 +118,8 @@ std::optional<Interval<At>> nextInterval(const Requirement& requirement, const L
 /// Empty when there is nothing to count from.
 template <class At>
 std::optional<Interval<At>> runningInterval(const Requirement& requirement, const Limit& limit, const ItemFacts& item,
-                                            std::span<const Act> acts) {
-    auto interval = firstInterval(requirement, limit, item, At());
+                                            std::span<const Act> acts, CivilDate today) {
+    auto interval = firstInterval(requirement, limit, item, today, At());
     // History on paper comes before the origin `entered`: nothing was due before it.
     if (requirement.startsFrom == StartsFrom::Entered && !acts.empty() && acts.front().on < item.entered)
         interval.reset();
@@ -170,6 +170,8 @@ LimitState unproven(const Limit& limit) {
 
 }
 
+bool isKnownMade(const ItemFacts& item, CivilDate today) { return item.made && !isBefore(today, *item.made); }
+
 std::optional<ClockCount> figureOf(const Figures& figures, ClockName clock) {
     switch (clock) {
     case ClockName::Minutes:
@@ -201,11 +203,11 @@ LimitState stateIn(const Interval<ClockCount>& interval, const Limit& limit, Act
 LimitState limitState(const Requirement& requirement, const Limit& limit, const ItemFacts& item,
                       std::span<const Act> acts, CivilDate today) {
     if (isCalendar(limit.clock)) {
-        const auto interval = runningInterval<CivilDate>(requirement, limit, item, acts);
+        const auto interval = runningInterval<CivilDate>(requirement, limit, item, acts, today);
         return interval ? stateIn(*interval, limit, requirement.action, today) : unproven(limit);
     }
     const auto now = figureOf(item.clock, limit.clock);
-    const auto interval = runningInterval<ClockCount>(requirement, limit, item, acts);
+    const auto interval = runningInterval<ClockCount>(requirement, limit, item, acts, today);
     return interval && now ? stateIn(*interval, limit, requirement.action, *now) : unproven(limit);
 }
 

@@ -29,6 +29,9 @@ struct Interval {
 /// What a flight, or many, put on that clock; 0 for a calendar clock.
 [[nodiscard]] ClockCount figureOf(const Usage& use, ClockName clock);
 
+/// When it was made is known: stated, and no day that has not come.
+[[nodiscard]] bool isKnownMade(const ItemFacts& item, CivilDate today);
+
 /// How a limit stands in an interval. `spent` where it is of an action that retires.
 [[nodiscard]] LimitState stateIn(const Interval<CivilDate>& interval, const Limit& limit, Action action,
                                  CivilDate today);

@@ -44,7 +44,7 @@ bool isUnder(ClockName clock, std::int64_t amount, const ItemFacts& item, CivilD
         const auto figure = figureOf(item.clock, clock);
         return figure && *figure < ClockCount(amount);
     }
-    if (!item.made)
+    if (!isKnownMade(item, today))
         return false;
     const auto made = item.made->lastDay();
     const auto rule = item.made->isMonth() ? DayRule::MonthEnd : DayRule::Same;

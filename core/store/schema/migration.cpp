@@ -7,6 +7,7 @@
 #include <QtCore/QDateTime>
 #include <QtCore/QString>
 
+#include <algorithm>
 #include <utility>
 
 namespace crownring {
@@ -31,11 +32,19 @@ std::vector<QString> statementsOf(const std::string& text) {
     return statements;
 }
 
+/// The last step that the record notes; 0 where it notes none.
+int notedVersion(const Connection& connection) {
+    const auto notes = connection.ask(QStringLiteral("SELECT COUNT(*) FROM sqlite_master WHERE name = 'migration'"));
+    if (notes.toLongLong() == 0)
+        return 0;
+    return connection.ask(QStringLiteral("SELECT COALESCE(MAX(version), 0) FROM migration")).toInt();
+}
+
 int sqliteVersion(const Connection& connection) {
     const auto id = connection.ask(QStringLiteral("PRAGMA application_id")).toLongLong();
     const auto tables = connection.ask(QStringLiteral("SELECT COUNT(*) FROM sqlite_master")).toLongLong();
     if (id == applicationId)
-        return connection.ask(QStringLiteral("PRAGMA user_version")).toInt();
+        return std::max(sqliteMark(connection), notedVersion(connection));
     if (id != 0 || tables != 0)
         throw StoreError(StoreFault::OtherProgramsFile);
     return 0;
@@ -72,6 +81,8 @@ std::vector<QString> statementsOfAll(Dialect dialect) {
             all.push_back(std::move(statement));
     return all;
 }
+
+int sqliteMark(const Connection& connection) { return connection.ask(QStringLiteral("PRAGMA user_version")).toInt(); }
 
 int schemaVersion(const Connection& connection) {
     return connection.dialect() == Dialect::Sqlite ? sqliteVersion(connection) : postgresVersion(connection);

@@ -25,7 +25,11 @@ inline constexpr std::int64_t applicationId = 0x43524E47;
 /// All that the steps run, one after the other, with the table that notes them.
 [[nodiscard]] std::vector<QString> statementsOfAll(Dialect dialect);
 
-/// 0 for an empty database. @throws StoreError StoreForeign when it is not empty and not a record
+/// The number that an SQLite file bears: of the last step, where nobody changed it.
+[[nodiscard]] int sqliteMark(const Connection& connection);
+
+/// By the last step that is noted, or the number that the file bears, whichever is later; 0 for an empty database.
+/// @throws StoreError StoreForeign when it is not empty and not a record
 [[nodiscard]] int schemaVersion(const Connection& connection);
 
 /// Brings the schema to the last step, each step in a transaction of its own.

@@ -55,6 +55,7 @@ std::optional<std::string> schemaFlaw(const Connection& connection) {
 }
 
 std::optional<int> stepFlaw(const Connection& connection) {
+    int last = 0;
     std::map<int, std::string> taken;
     for (const auto& step : migrationSteps(connection.dialect()))
         if (step.version <= schemaVersion(connection))
@@ -67,8 +68,24 @@ std::optional<int> stepFlaw(const Connection& connection) {
         if (step == taken.end() || step->second != noted.read<std::string>())
             return version;
         taken.erase(step);
+        last = version;
     }
-    return taken.empty() ? std::nullopt : std::optional(taken.begin()->first);
+    if (!taken.empty())
+        return taken.begin()->first;
+    const int mark = connection.dialect() == Dialect::Sqlite ? sqliteMark(connection) : last;
+    return mark == last ? std::nullopt : std::optional(mark);
+}
+
+bool isOfAnotherSchema(const Connection& connection) {
+    if (schemaVersion(connection) == migrationSteps(connection.dialect()).back().version)
+        return false;
+    try {
+        return schemaFlaw(connection).has_value();
+    } catch (const StoreError& error) {
+        if (!error.is(StoreFault::RightsMissing))
+            throw;
+        return true; // who may not compare does not know it
+    }
 }
 
 }

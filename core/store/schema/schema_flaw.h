@@ -16,7 +16,12 @@ namespace crownring {
 /// @throws StoreError `RightsMissing` where a server does not let us
 [[nodiscard]] std::optional<std::string> schemaFlaw(const Connection& connection);
 
-/// The number of the first step that the record notes otherwise than this version takes it.
+/// The number of the first step that the record notes otherwise than this version takes it; of a file that bears
+/// another number than its last step, that number.
 [[nodiscard]] std::optional<int> stepFlaw(const Connection& connection);
+
+/// It bears another number than the last step known here, and is not built as here. What bears another number alone is
+/// accounted for as here.
+[[nodiscard]] bool isOfAnotherSchema(const Connection& connection);
 
 }

@@ -140,6 +140,16 @@ struct Running {
     Number last, from, due;
 };
 
+/// A month is good from its first day.
+bool isMade(const Question& q) {
+    if (!q.item.made)
+        return false;
+    const auto last = q.item.made->lastDay();
+    return q.item.made->isMonth()
+               ? CivilDate::fromDayNumber(static_cast<int>(q.today)).iso().substr(0, 7) >= last.iso().substr(0, 7)
+               : q.today >= last.dayNumber();
+}
+
 std::optional<Running> atFirst(const Question& q, const Limit& limit, const std::vector<Moment>& moments) {
     const bool monthEnd = limit.day == DayRule::MonthEnd;
     const auto length = limit.first ? *limit.first : limit.every;
@@ -148,7 +158,7 @@ std::optional<Running> atFirst(const Question& q, const Limit& limit, const std:
     if (q.row.startsFrom == StartsFrom::Made) {
         if (!onCalendar(limit.clock))
             origin = 0;
-        else if (q.item.made) {
+        else if (isMade(q)) {
             origin = q.item.made->lastDay().dayNumber();
             endOfMonth = monthEnd || q.item.made->isMonth();
         }
@@ -288,7 +298,7 @@ LimitAnswer answerOf(const Question& q, const Limit& limit) {
 bool exempt(const Question& q) {
     for (const auto& [clock, amount] : q.row.exemptUntil) {
         if (onCalendar(clock)) {
-            if (!q.item.made)
+            if (!isMade(q))
                 return false;
             const Number made = q.item.made->lastDay().dayNumber();
             if (q.today >= plus(clock, made, amount, q.item.made->isMonth()))

@@ -63,6 +63,15 @@ private slots:
         COMPARE_STANDING(state.standing, "unproven");
         QCOMPARE(state.governs, std::optional(ClockName::Months));
     }
+    void whatIsMadeOnADayThatHasNotComeIsUnproven() {
+        const auto row = rule(R"("limits": [{"clock": "months", "every": 120}], "starts_from": "made")");
+        COMPARE_STANDING(on("2026-11-30", row, Item().made("2062-01").at(1.0)).standing, "unproven");
+        COMPARE_STANDING(on("2026-11-30", row, Item().made("2026-12-01").at(1.0)).standing, "unproven");
+        COMPARE_STANDING(on("2026-11-30", row, Item().made("2026-11-30").at(1.0)).standing, "clear");
+        COMPARE_STANDING(on("2026-11-01", row, Item().made("2026-11").at(1.0)).standing, "clear");
+        const auto exempt = rule(R"("limits": [{"clock": "months", "every": 12}], "exempt_until": {"months": 24})");
+        COMPARE_STANDING(on("2026-11-30", exempt, Item().made("2062-01").at(1.0)).standing, "unproven");
+    }
     void aClockThatNobodyKnowsIsUnproven() {
         const Figures unknown{std::nullopt, Landings{0}, Inflations{0}};
         for (const auto* origin : {"done", "made", "entered"}) {
