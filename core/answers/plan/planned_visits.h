@@ -12,6 +12,7 @@
 #include "rules/due/due_list.h"
 
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 

@@ -10,8 +10,6 @@
 
 #include <QtTest>
 
-namespace fabric_ahead_test {
-
 using namespace crownring;
 using namespace crownring::testing;
 
@@ -62,13 +60,11 @@ private slots:
         const auto list = due(*scratch.record, {}, day("2026-06-01")).value();
         const auto held = made({}, 1);
         for (auto& reading : held->fleet.readings)
-            reading.observation.seen = Seen::AtLeast;
+            reading.observed.seen = Seen::AtLeast;
         QVERIFY(aheadBy(*scratch.record, list, held).empty());
     }
 };
 
 CROWNRING_TEST(FabricAheadTest)
-
-}
 
 #include "fabric_ahead_test.moc"
