@@ -102,7 +102,8 @@ def main():
         away[visit["balloon"]].append((monday, friday))
         for done in visit["covers"]:
             work[friday].append({"entry": "requirement.done", "on": friday.isoformat(), "item": done["item"],
-                                 "requirement": done["requirement"], "note": "as planned"})
+                                 "requirement": done["requirement"], "ref": "as planned",
+                                 "signatory": "walk", "licence": "none: made up"})
     first = day(plan["from"])
     until = first + plan["weeks"] * WEEK - datetime.timedelta(days=1)
     before = json.loads(ctl.ask("due", "--on", known.isoformat(), "--json").stdout)["rows"]
