@@ -53,6 +53,10 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::LineOpen:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is open"),
                 QT_TRANSLATE_NOOP("Problem", "carry it out, or put it down as not applicable")};
+    case ReleaseFault::LeftOutstanding:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "%1 is still to be done: the release after incomplete maintenance said so"),
+            QT_TRANSLATE_NOOP("Problem", "carry it out and put it down as done; it cannot become not applicable")};
     case ReleaseFault::TooFewReadings:
         return {QT_TRANSLATE_NOOP("Problem", "%1: %2 of %3 readings taken"),
                 QT_TRANSLATE_NOOP("Problem", "take the readings that are missing")};
