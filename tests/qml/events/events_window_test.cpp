@@ -182,7 +182,7 @@ private slots:
         for (const auto& [button, paper, name, words] :
              {std::tuple("balloon.directivesPaper", StatusFile::Directives, "directives",
                          "knows of none that was not entered"),
-              std::tuple("balloon.eventsPaper", StatusFile::Events, "events", "hard landing")}) {
+              std::tuple("balloon.eventsPaper", StatusFile::Events, "events", "dragged")}) {
             QVERIFY(there(hand, "subject.report"));
             if (hand.find(QString::fromLatin1(button)) == nullptr)
                 QVERIFY(tap(hand, "subject.more"));
