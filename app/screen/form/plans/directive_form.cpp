@@ -325,8 +325,10 @@ QString DirectiveForm::saidBack(const FormFields& fields) {
     issued.first = withinOf(fields, "first");
     issued.repeat = withinOf(fields, "repeat");
     issued.terminating = outward(fields.value("terminating"));
-    return tr("%1, effective %2.").arg(DirectiveWords::name(issued), inward(issued.effective.iso())) + u'\n' +
-           DirectiveWords::rule(issued);
+    if (!issued.recommended && !issued.beforeFlight && !issued.until && issued.first.empty())
+        return {}; // it is asked for
+    return tr("%1, effective %2.").arg(DirectiveWords::name(issued), inward(issued.effective.iso())) + u' ' +
+           DirectiveWords::rule(issued).replace(u'\n', u' ');
 }
 
 QString DirectiveForm::follows(const std::vector<BoundItem>& bound) {
