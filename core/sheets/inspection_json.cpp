@@ -176,6 +176,22 @@ Json notAskedJson(const BenchFile& file) {
     return items;
 }
 
+/// What happened that it answers, and what that made due.
+Json eventsJson(const BenchFile& file) {
+    auto events = Json::array();
+    for (const auto& each : file.events) {
+        auto due = Json::array();
+        for (const auto& work : each.madeDue)
+            due.push_back({{"item", work.item.text()}, {"requirement", work.requirement.text()}});
+        events.push_back({{"event", each.event.event},
+                          {"on", each.event.stamp.at.on().iso()},
+                          {"temp_c", numberOrNull(each.event.hottest)},
+                          {"minutes", numberOrNull(each.event.lasted)},
+                          {"made_due", std::move(due)}});
+    }
+    return events;
+}
+
 Json closedJson(const Said<InspectionClosed>& closed) {
     const auto& body = closed.body;
     return saidJson(closed, {{"outcome", outcomeName(body.outcome)},
@@ -215,6 +231,7 @@ nlohmann::ordered_json inspectionJson(const BenchFile& file, const Speech& in) {
                  {"parts", Json::array()}};
     for (const auto& work : opened.work)
         json["work"].push_back({{"item", work.item.text()}, {"requirement", work.requirement.text()}});
+    json["events"] = eventsJson(file);
     for (const auto& reading : inspection.readings)
         json["readings"].push_back(readingJson(file, reading, in));
     for (const auto& line : defectLines(file, in))

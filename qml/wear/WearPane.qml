@@ -15,7 +15,7 @@ Scroll {
     spacing: Theme.gap
 
     function read(place: string) {
-        pane.readingAsked(pane.desk.givenFor(place), qsTr("Taken at: %1").arg(pane.desk.placeName));
+        pane.readingAsked(pane.desk.givenFor(place), place === "" ? "" : qsTr("Taken at: %1").arg(pane.desk.placeName));
     }
 
     BasketMap {
@@ -47,6 +47,12 @@ Scroll {
         visible: pane.desk.series.count === 0
         text: pane.desk.place === "" ? qsTr("Nothing that wears was read of it.") : qsTr("Nothing that wears was read here.")
         soft: true
+    }
+    Button {
+        objectName: "wear.first"
+        visible: pane.desk.series.count === 0 && pane.desk.place === ""
+        text: qsTr("Write down a reading …")
+        onClicked: pane.read("")
     }
     Repeater {
         model: pane.desk.series

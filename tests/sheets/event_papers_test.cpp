@@ -61,6 +61,17 @@ private slots:
         for (const auto& item : visit.shop.items)
             QVERIFY2(rows.join(u'\n').contains(QString::fromStdString(item.text())), qPrintable(rows.join(u'\n')));
     }
+    void theJsonSaysWhatHappenedToo() {
+        EveryVisit visit(Visit::PartMlSpecial);
+        const auto events = inspectionJson(visit.file(), english).at("events");
+        QCOMPARE(events.size(), std::size_t{1});
+        QCOMPARE(events[0].at("event").get<std::string>(), std::string("hard-landing"));
+        QCOMPARE(events[0].at("on").get<std::string>(), std::string("2026-05-31"));
+        QVERIFY(events[0].at("temp_c").is_null() && events[0].at("minutes").is_null());
+        QCOMPARE(events[0].at("made_due")[0].at("requirement").get<std::string>(),
+                 std::string("ml.special-inspection"));
+        QVERIFY(inspectionJson(EveryVisit(Visit::PartMlInspection).file(), english).at("events").empty());
+    }
     /// What was answered before, or came after the signature, is another visit's.
     void eachVisitSpeaksOfItsOwnEvents() {
         EveryVisit visit(Visit::PartMlSpecial);

@@ -3,6 +3,7 @@
 /// The papers beside the certificate, each read against its rule: a row a clause, with what must stand on the paper.
 
 #include "answers/review/reviews.h"
+#include "gate/returned.h"
 #include "gate/review_yard.h"
 #include "sheets/every_visit.h"
 #include "sheets/review_paper.h"
@@ -130,6 +131,29 @@ private slots:
         posted(*scratch.record, reviews::signedBy("2025-06-01", "2026-06-01"));
         const auto review = signedReviews(*scratch.record, Registration("QE-ONE"), day("2025-07-01")).value().at(0);
         expect(QString::fromStdString(paper::toText(reviewPaper(review, {}, english), english, 2000)), says);
+    }
+
+    /// An annual that ended with a list, all of it cleared, and approved weeks later.
+    void theApprovalAfterAListSaysWhatItsRuleAsks_data() {
+        QTest::addColumn<QStringList>("says");
+        QTest::newRow("14 CFR 43.11(b), read: what was on the list, and that it is answered")
+            << QStringList{"answered since", "Dated 2026-06-02"};
+        QTest::newRow("14 CFR 43.9(a)(4), 91.407(a)(1), from memory: who approved, when, under which certificate")
+            << QStringList{"The return to service was approved by Ines Holt", "2026-06-20, licence A&P 6, IA",
+                           "approval for return to service only for the work performed"};
+        QTest::newRow("14 CFR 43.11(a)(5), read: the inspection stays one that was not approved when it was signed")
+            << QStringList{"what was open on that day"};
+    }
+    void theApprovalAfterAListSaysWhatItsRuleAsks() {
+        QFETCH(QStringList, says);
+        ListedShop shop;
+        shop.listed().cleared("D-1", "2026-06-20");
+        shop.cleared("D-2", "2026-06-20");
+        QVERIFY(shop.approve(ListedShop::approving("2026-06-20")));
+        const auto file = benchFile(shop.record(), shop.inspection, day("2026-06-21")).value();
+        expect(QString::fromStdString(paper::toText(sheet(SheetKind::Discrepancies, file, english), english, 4000)) +
+                   QString::fromStdString(paper::toText(sheet(SheetKind::Logbook, file, english), english, 4000)),
+               says);
     }
 
     // ML.A.802, 14 CFR 43.9(a), from memory: what hangs on a component says what it is, the work, by whom and when.

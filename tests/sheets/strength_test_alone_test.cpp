@@ -119,6 +119,23 @@ private slots:
             shop.about() + "}");
         QCOMPARE(shop.lines(), (std::set<std::string>{"envelope.crown-ring", "envelope.grab-test"}));
     }
+    /// After an over-temperature too: of the line that is there for both, what the work asks for.
+    void afterAnOverTemperatureItAsksForPullsAlone() {
+        Tested shop;
+        shop.say(
+            R"({"entry":"event.reported","on":"2026-05-31","balloon":"QE-ONE","event":"over-temperature","temp_c":140})");
+        shop.opened(Visit::PartMlSpecial, false);
+        QCOMPARE(shop.quantities(), (std::set<std::string>{"grab-strength", "tell-tale"}));
+        Opening both;
+        both.visit = Visit::PartMlSpecial;
+        both.balloon = Registration("QE-ONE");
+        both.items = shop.items;
+        both.work = {{shop.items.front(), strengthTest}, {shop.items.front(), RequirementId("ml.over-temperature")}};
+        both.on = day("2026-06-02");
+        both.by = "Ada Rhos";
+        shop.inspection = openInspection(shop.record(), shop.record(), both).value();
+        QVERIFY(shop.quantities().contains("air-permeability"));
+    }
     /// With the annual it is asked as it was, each in its line.
     void withTheAnnualBothAreAsked() {
         Tested shop;

@@ -25,6 +25,16 @@ std::optional<TimeOfDay> timeOfAct(CivilDate on, CivilDate today) {
     return on == today ? std::optional(TimeOfDay(now.hour(), now.minute())) : std::nullopt;
 }
 
+bool isYetToCome(const Entry& entry, const Moment& now) {
+    return std::holds_alternative<EventReported>(entry.body) && entry.time && now < Moment(entry.on, *entry.time);
+}
+
+bool isYetToCome(const Entry& entry) {
+    const auto now = QDateTime::currentDateTimeUtc();
+    const auto day = CivilDate::fromYearMonthDay(now.date().year(), now.date().month(), now.date().day());
+    return day && isYetToCome(entry, Moment(*day, TimeOfDay(now.time().hour(), now.time().minute())));
+}
+
 std::optional<TimeOfDay> timeWritten(const Entry& entry, const FleetSheet& sheet, CivilDate today, TimeOfDay now) {
     // Else it would stand before an approval of the evening.
     if (std::holds_alternative<ReleaseRevoked>(entry.body) && !entry.time && entry.on == today &&

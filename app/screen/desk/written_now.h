@@ -15,6 +15,11 @@ namespace crownring::screen {
 /// Of an act that is written down as it happens: now, in UTC; nothing of another day than today.
 [[nodiscard]] std::optional<TimeOfDay> timeOfAct(CivilDate on, CivilDate today);
 
+/// An event of a time that has not come: it has not happened. @param now in UTC
+[[nodiscard]] bool isYetToCome(const Entry& entry, const Moment& now);
+/// By the machine's clock.
+[[nodiscard]] bool isYetToCome(const Entry& entry);
+
 /// @param now of the machine's clock, UTC
 /// @return the time that such an entry gets: now, though not before what is known of that defect on that day; the time
 /// that it has where it is of another kind, states one, or is of another day than today

@@ -190,6 +190,7 @@ void EntryForm::prepare(std::string_view kind, const FormSubject& subject) {
     m_papersOf.reset();
     m_known.reset();
     m_boundBy.reset();
+    m_boundSaid.clear();
     ++m_boundTurn;
     const auto today = house().day.todayDate();
     auto fields = FormPlan::fields(kind, subject, *sheet);

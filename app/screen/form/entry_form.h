@@ -212,6 +212,7 @@ private:
     QStringList m_latestPictures;
     std::shared_ptr<const DirectivesKnown> m_known; ///< for a form of directives, once it is asked
     std::optional<AppliesTo> m_boundBy;             ///< what was asked last
+    QString m_boundSaid;                            ///< and what was answered
     int m_boundTurn = 0;
     std::map<QString, Picture> m_pictures; ///< by digest, not kept yet
     bool m_saving = false;

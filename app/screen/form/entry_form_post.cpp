@@ -7,6 +7,7 @@
 #include "acts/own_code.h"
 #include "problem/faults/entry_fault.h"
 #include "problem/faults/trust_fault.h"
+#include "problem/faults/written_fault.h"
 #include "record/entry_json.h"
 #include "record/new_id.h"
 #include "registry/spelling.h"
@@ -93,6 +94,10 @@ std::optional<std::vector<NumberedEntry>> EntryForm::entries() {
     auto entry = entryFrom(*object);
     if (!entry) {
         tell({entry.error()});
+        return std::nullopt;
+    }
+    if (isYetToCome(*entry)) {
+        tell({Problem{WrittenFault::LaterThanNow, {entry->time->iso().substr(0, 5)}, atKey("time")}});
         return std::nullopt;
     }
     std::vector<NumberedEntry> written;

@@ -37,6 +37,10 @@ Sources sourcesOf(DirectiveFault fault) {
     case DirectiveFault::RangeReversed:
         return {QT_TRANSLATE_NOOP("Problem", "a range of serial numbers ends before it begins"),
                 QT_TRANSLATE_NOOP("Problem", "write the lower one under 'from'")};
+    case DirectiveFault::DueBeforeEffective:
+        return {QT_TRANSLATE_NOOP("Problem", "it would be due on %1, before it is effective on %2"),
+                QT_TRANSLATE_NOOP("Problem", "copy both days from the directive; one that binds at once is to be done "
+                                             "before the next flight")};
     case DirectiveFault::NoSuchRevision:
         return {QT_TRANSLATE_NOOP("Problem", "the record has no revision %2 of %1"),
                 QT_TRANSLATE_NOOP("Problem", "state the revision as its entry does, or enter that revision first")};
@@ -52,7 +56,7 @@ Sources sourcesOf(DirectiveFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "write who under 'by'")};
     case DirectiveFault::MayNotComply:
         return {QT_TRANSLATE_NOOP("Problem", "compliance is signed by who may not: %1"),
-                QT_TRANSLATE_NOOP("Problem", "have it signed by who may, in that capacity")};
+                QT_TRANSLATE_NOOP("Problem", "have it signed by who is authorised to, signing as that")};
     case DirectiveFault::NothingShows:
         return {QT_TRANSLATE_NOOP("Problem", "nothing shows that the directive was complied with"),
                 QT_TRANSLATE_NOOP("Problem",
@@ -86,7 +90,7 @@ Sources sourcesOf(DirectiveFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "nobody could say that %1 is not applicable before it was issued, on %2"),
                 QT_TRANSLATE_NOOP("Problem", "state the day on which that was found")};
     case DirectiveFault::NotHisLicence:
-        return {QT_TRANSLATE_NOOP("Problem", "%1 is no licence that %2 holds in that capacity on that day"),
+        return {QT_TRANSLATE_NOOP("Problem", "%1 is no licence that %2 holds on that day for what it is signed as"),
                 QT_TRANSLATE_NOOP("Problem", "leave 'licence' out, or state the one that the record has")};
     case DirectiveFault::BeforeItWasMade:
         return {QT_TRANSLATE_NOOP("Problem", "%1 was made in %2, after the day of the answer"),

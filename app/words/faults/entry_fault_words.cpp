@@ -43,10 +43,10 @@ Sources sourcesOf(EntryFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "write true or false without quotes")};
     case EntryFault::NotANumber:
         return {QT_TRANSLATE_NOOP("Problem", "not a number that this can be"),
-                QT_TRANSLATE_NOOP("Problem", "a number without quotes")};
+                QT_TRANSLATE_NOOP("Problem", "write a number, without quotes")};
     case EntryFault::NotAWholeNumber:
         return {QT_TRANSLATE_NOOP("Problem", "not a whole number from %1 to %2"),
-                QT_TRANSLATE_NOOP("Problem", "a whole number without quotes")};
+                QT_TRANSLATE_NOOP("Problem", "write a whole number, without quotes")};
     case EntryFault::NotAnObject:
         return {QT_TRANSLATE_NOOP("Problem", "not a JSON object"), QT_TRANSLATE_NOOP("Problem", "write { … }")};
     case EntryFault::NotAListOfObjects:

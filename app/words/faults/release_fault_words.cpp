@@ -53,6 +53,10 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::LineOpen:
         return {QT_TRANSLATE_NOOP("Problem", "%1 is open"),
                 QT_TRANSLATE_NOOP("Problem", "carry it out, or put it down as not applicable")};
+    case ReleaseFault::LeftOutstanding:
+        return {
+            QT_TRANSLATE_NOOP("Problem", "%1 is still to be done: the release after incomplete maintenance said so"),
+            QT_TRANSLATE_NOOP("Problem", "carry it out and put it down as done; it cannot become not applicable")};
     case ReleaseFault::TooFewReadings:
         return {QT_TRANSLATE_NOOP("Problem", "%1: %2 of %3 readings taken"),
                 QT_TRANSLATE_NOOP("Problem", "take the readings that are missing")};
@@ -205,9 +209,9 @@ Sources sourcesOf(ReleaseFault fault) {
                                   "releases rest on, People)")};
     case ReleaseFault::MayNotGradeDown:
         return {QT_TRANSLATE_NOOP("Problem", "%1"),
-                QT_TRANSLATE_NOOP("Problem",
-                                  "what was found to bar flight is called less, or taken out, by certifying staff "
-                                  "or a mechanic; a pilot-owner decides of what he found himself")};
+                QT_TRANSLATE_NOOP(
+                    "Problem", "what was found to ground the balloon is called less, or taken out, by certifying staff "
+                               "or a mechanic; a pilot-owner decides of what he found himself")};
     case ReleaseFault::GradedDownUnsaid:
         return {
             QT_TRANSLATE_NOOP("Problem", "defect %1 is called less than it was found to be, and by whom or why is not "
@@ -227,7 +231,7 @@ Sources sourcesOf(ReleaseFault fault) {
     case ReleaseFault::ClearingRestsOnIt:
         return {QT_TRANSLATE_NOOP("Problem", "'%1' was rectified on the ground of this reading: %2"),
                 QT_TRANSLATE_NOOP("Problem",
-                                  "take the reading again, or void the clearing first; where that is signed, "
+                                  "take the reading again, or void what rectified it first; where that is signed, "
                                   "write the defect down again")};
     case ReleaseFault::DeferralUnsaid:
         return {QT_TRANSLATE_NOOP("Problem", "the deferral of '%1' would say more than was agreed to, and who agrees, "

@@ -47,7 +47,7 @@ Sources sourcesOf(WordingFault fault) {
                 QT_TRANSLATE_NOOP("Problem", "say who takes it back in 'by'")};
     case WordingFault::NoCapacity:
         return {QT_TRANSLATE_NOOP("Problem", "nobody confirms anything as '%1'"),
-                QT_TRANSLATE_NOOP("Problem", "name the capacity of an entitlement of the person, e.g. "
+                QT_TRANSLATE_NOOP("Problem", "write under 'capacity' what the person is authorised to sign as, e.g. "
                                              "independent-certifying-staff")};
     case WordingFault::Hidden:
         return {QT_TRANSLATE_NOOP("Problem",

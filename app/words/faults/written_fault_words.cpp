@@ -21,6 +21,9 @@ Sources sourcesOf(WrittenFault fault) {
         return {QT_TRANSLATE_NOOP("Problem", "'%1' is not a duration"),
                 QT_TRANSLATE_NOOP("Problem",
                                   "write hours and minutes as 1:35, decimal hours as 1.6 h, or minutes as 95 min")};
+    case WrittenFault::LaterThanNow:
+        return {QT_TRANSLATE_NOOP("Problem", "%1 UTC is later than now: it has not happened yet"),
+                QT_TRANSLATE_NOOP("Problem", "write when it happened in UTC, or leave the time empty")};
     }
     return {};
 }

@@ -22,6 +22,10 @@ const char* sourceOf(LogPhrase phrase) {
         return QT_TRANSLATE_NOOP("Phrase", "'%1' holds no times of day and is left out");
     case LogPhrase::NumbersNoNames:
         return QT_TRANSLATE_NOOP("Phrase", "'%1' holds numbers, not names of what flew, and is left out");
+    case LogPhrase::FuelUnread:
+        return QT_TRANSLATE_NOOP("Phrase",
+                                 "'%1' does not say whether it was burnt or on board, and is left out; where it "
+                                 "was burnt, call it 'fuel used' with its unit, kg or l");
     case LogPhrase::DatesInSeveralOrders:
         return QT_TRANSLATE_NOOP("Phrase", "the dates of this file are not all in one order of day and month");
     case LogPhrase::DatesTellNoOrder:

@@ -10,12 +10,13 @@ namespace crownring {
 
 namespace {
 
-std::vector<AskedReading> readingsOf(const RequirementId& test) {
+/// The line that ships for a test; null where none does.
+const ChecklistLine* lineThatServes(const RequirementId& test) {
     for (const auto& checklist : shelfRead())
         for (const auto& line : checklist.lines)
             if (line.isTest() && std::ranges::find(line.serves, test) != line.serves.end())
-                return line.readings;
-    return readingsOfFabric();
+                return &line;
+    return nullptr;
 }
 
 }
@@ -32,13 +33,33 @@ ChecklistLine lineFor(const Requirement& requirement, ItemKind kind, Regime regi
     line.onlyWith = {requirement.id};
     if (isTestOfFabric(requirement, kind)) {
         line.tester = true;
-        line.readings = readingsOf(requirement.id);
+        const auto* ships = lineThatServes(requirement.id);
+        line.readings = ships ? ships->readings : readingsOfFabric();
     }
     return line;
 }
 
 bool isTestOfFabric(const Requirement& requirement, ItemKind kind) {
     return requirement.action == Action::Test && kind == ItemKind::Envelope;
+}
+
+std::vector<AskedReading> askedByWork(const ChecklistLine& line, std::span<const Work> work) {
+    if (!line.isTest() || line.onlyWith.size() < 2)
+        return line.readings;
+    std::vector<AskedReading> asked;
+    for (const auto& each : work) {
+        if (std::ranges::find(line.onlyWith, each.requirement) == line.onlyWith.end())
+            continue;
+        const auto* ships = lineThatServes(each.requirement);
+        if (!ships)
+            return line.readings;
+        for (const auto& reading : line.readings)
+            if (std::ranges::find(ships->readings, reading.quantity, &AskedReading::quantity) !=
+                    ships->readings.end() &&
+                std::ranges::find(asked, reading.quantity, &AskedReading::quantity) == asked.end())
+                asked.push_back(reading);
+    }
+    return asked.empty() ? line.readings : asked;
 }
 
 const std::vector<AskedReading>& readingsOfFabric() {

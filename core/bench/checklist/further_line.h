@@ -5,8 +5,10 @@
 /// accomplishes.
 
 #include "bench/checklist/checklist.h"
+#include "record/kinds/inspections.h"
 #include "rules/programme/requirement.h"
 
+#include <span>
 #include <vector>
 
 namespace crownring {
@@ -17,6 +19,11 @@ namespace crownring {
 
 /// A test of an envelope: it is done by readings, each judged against a limit that the type's manual states.
 [[nodiscard]] bool isTestOfFabric(const Requirement& requirement, ItemKind kind);
+
+/// What of the readings of a line the work of a visit asks for: of a test of fabric that is there for several
+/// requirements, what those of the work read. A requirement reads what the line that ships for it reads; where none
+/// does, all that the line asks for.
+[[nodiscard]] std::vector<AskedReading> askedByWork(const ChecklistLine& line, std::span<const Work> work);
 
 /// All that a test of fabric can read.
 [[nodiscard]] const std::vector<AskedReading>& readingsOfFabric();

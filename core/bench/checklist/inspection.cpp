@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/checklist/inspection.h"
 
+#include "bench/checklist/further_line.h"
 #include "problem/faults/bench_fault.h"
 
 #include <algorithm>
@@ -157,6 +158,8 @@ Result<Inspection> inspectionFrom(const InspectionId& id, std::span<const Journa
         if (!checklist)
             return tl::unexpected(checklist.error());
         inspection.checklist = std::move(*checklist);
+        for (auto& line : inspection.checklist.lines)
+            line.readings = askedByWork(line, inspection.opened.body.work);
     }
     for (const auto& line : told) {
         const auto& now = nowOf(line);

@@ -60,10 +60,6 @@ struct Inspection {
     [[nodiscard]] bool wasWorkedOn(const ItemId& item) const;
 };
 
-/// Some of the work is what such a visit accomplishes, or it is a visit that is opened for other things: else a
-/// periodic visit is called after its work, and asks for that alone.
-[[nodiscard]] bool isOfItsVisit(Visit visit, std::span<const Work> work);
-
 /// Some of its work is what such a visit accomplishes, or the work is not said. Else a periodic visit is no annual,
 /// however it was opened: it is called after its work, and asks for that alone.
 [[nodiscard]] bool isOfItsVisit(Visit visit, std::span<const Work> work);

@@ -119,8 +119,14 @@ private:
         const auto item = work.item ? std::optional(work.item->id) : std::nullopt;
         const auto id = work.line ? work.line->id : work.settled->body.line;
         if (work.state() == LineState::Open || isLeftOutstanding(m_file, work)) {
-            if ((work.isMissing() || isLeftOutstanding(m_file, work)) && m_signing.outcome != Outcome::Incomplete)
-                refuse({Refusal::Kind::LineOpen, ReleaseFault::LineOpen, {titleOn(work)}, sourceOf(work), id, item});
+            const bool owed = isLeftOutstanding(m_file, work);
+            if ((work.isMissing() || owed) && m_signing.outcome != Outcome::Incomplete)
+                refuse({Refusal::Kind::LineOpen,
+                        owed ? ReleaseFault::LeftOutstanding : ReleaseFault::LineOpen,
+                        {titleOn(work)},
+                        sourceOf(work),
+                        id,
+                        item});
             return;
         }
         if (work.state() == LineState::NotApplicable && !work.settled->body.why)

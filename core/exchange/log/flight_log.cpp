@@ -48,6 +48,7 @@ public:
             return std::move(m_preview);
         if (table->converted)
             remark(LogPhrase::ReadAsWindows1252);
+        tellOfFuelUnread();
         takeDoubts();
         settleDates(rows);
         settleDurations(rows);
@@ -103,6 +104,13 @@ private:
                 m_columns.forget(column);
             }
         }
+    }
+
+    /// "Fuel" alone is not read, and whoever wrote it thinks that it is.
+    void tellOfFuelUnread() {
+        for (const auto& heading : m_columns.headings)
+            if (!heading.meaning && isOfFuel(heading.text))
+                remark(LogPhrase::FuelUnread, {heading.text});
     }
 
     void takeDoubts() {

@@ -217,6 +217,12 @@ std::optional<LogColumn> logColumnFrom(std::string_view name) {
     return std::nullopt;
 }
 
+bool isOfFuel(std::string_view heading) {
+    const auto words = folded(withoutBrackets(heading).first);
+    return isAmong(words,
+                   "fuel|propane|gas|gas kg|gas l|gal|fuel gal|brennstoff|propan|gaz|carburant|combustible|propano");
+}
+
 LogHeading headingFrom(std::string_view text) {
     LogHeading heading;
     heading.text = std::string(trimmed(text));

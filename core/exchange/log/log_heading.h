@@ -59,6 +59,9 @@ struct LogHeading {
 /// "Take-off UTC", "Datum (TT.MM.JJJJ)", "Max temp °F".
 [[nodiscard]] LogHeading headingFrom(std::string_view text);
 
+/// It speaks of fuel, whether it was burnt or not: "Fuel", "Gas [l]", "propane".
+[[nodiscard]] bool isOfFuel(std::string_view heading);
+
 /// For messages: some names of each column that are understood.
 [[nodiscard]] std::string understoodHeadings();
 

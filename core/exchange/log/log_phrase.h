@@ -15,6 +15,7 @@ enum class LogPhrase : std::uint8_t {
     ReadAsWindows1252,
     NoTimesOfDay,   ///< %1: the heading
     NumbersNoNames, ///< %1: the heading
+    FuelUnread,     ///< %1: the heading
     DatesInSeveralOrders,
     DatesTellNoOrder,
     ShortYears,          ///< %1: how many

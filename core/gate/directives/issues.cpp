@@ -101,6 +101,9 @@ Findings judgedIssue(const Batch& batch, const Entry& entry, const DirectiveIssu
     if (isReversed(issued.applies.serials) ||
         std::ranges::any_of(issued.applies.fitted, [](const auto& part) { return isReversed(part.serials); }))
         problems.push_back(Problem{DirectiveFault::RangeReversed, {}, {{}, line, "applies"}});
+    if (issued.until && *issued.until < issued.effective)
+        problems.push_back(
+            Problem{DirectiveFault::DueBeforeEffective, {*issued.until, issued.effective}, {{}, line, "first.by"}});
     for (const auto& other : *issues) {
         const auto& said = std::get<DirectiveIssued>(other.body);
         if (other.id == entry.id)

@@ -33,6 +33,8 @@ FaultRow rowOf(ReleaseFault fault) {
         return {"list-unsupported", Code::NotReleasable};
     case ReleaseFault::LineOpen:
         return {"line-open", Code::NotReleasable};
+    case ReleaseFault::LeftOutstanding:
+        return {"left-outstanding", Code::NotReleasable};
     case ReleaseFault::TooFewReadings:
         return {"too-few-readings", Code::NotReleasable};
     case ReleaseFault::NoTester:

@@ -22,6 +22,7 @@ enum class ReleaseFault : std::uint8_t {
     SaidAfter,           ///< %1: the day of what was said last
     Unsupported,         ///< %1: the inspection, %2: why
     LineOpen,            ///< %1: the line
+    LeftOutstanding,     ///< %1: the line
     WhyNotSaid,          ///< %1: the line
     NothingRead,         ///< %1: the line
     GoesWithIt,          ///< %1: what goes with the inspection, %2: the item

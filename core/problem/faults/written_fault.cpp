@@ -13,6 +13,8 @@ FaultRow rowOf(WrittenFault fault) {
         return {"not-a-time-of-day", Code::BadDate};
     case WrittenFault::NotADuration:
         return {"not-a-duration", Code::BadQuantity};
+    case WrittenFault::LaterThanNow:
+        return {"later-than-now", Code::BadDate};
     }
     return {};
 }

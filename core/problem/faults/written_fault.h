@@ -12,6 +12,7 @@ enum class WrittenFault : std::uint8_t {
     NotADateOrMonth,
     NotATimeOfDay,
     NotADuration,
+    LaterThanNow,
 };
 [[nodiscard]] FaultRow rowOf(WrittenFault fault);
 

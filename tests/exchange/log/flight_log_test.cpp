@@ -348,6 +348,16 @@ private slots:
         QVERIFY(spoken(log.remarks.at(0)).find("'hours' and 'minutes'") != std::string::npos);
     }
 
+    void fuelThatIsNotReadIsToldOf() {
+        for (const char* heading : {"fuel", "Gas [l]", "Propane"}) {
+            const auto log = preview("reg;date;min;" + std::string(heading) + "\nA;2025-01-01;50;38\n");
+            QCOMPARE(said(log), QStringList{"A 2025-01-01 - 50"});
+            QCOMPARE(log.remarks.size(), std::size_t{1});
+            QVERIFY(spoken(log.remarks[0]).find("call it 'fuel used'") != std::string::npos);
+        }
+        QVERIFY(preview("reg;date;min;fuel_kg\nA;2025-01-01;50;38\n").remarks.empty());
+    }
+
     void aColumnOfPlacesIsNoTakeOffTime() {
         const auto log = preview("reg;date;start;landing;min\nA;2025-01-01;Ovel Green;Tarn Field;50\n");
         QCOMPARE(said(log), QStringList{"A 2025-01-01 - 50"});

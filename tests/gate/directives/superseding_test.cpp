@@ -52,6 +52,15 @@ private slots:
         refusedRing(issue("C", R"(,"supersedes":["A"])"));
         record.shop.say(issue("C", R"(,"supersedes":["AD-1"])")); // a row of them is no ring
     }
+    void noneIsDueBeforeItIsEffective() {
+        const auto by = [](const char* day) {
+            auto text = issue("AD-9", "");
+            const std::string atOnce = R"({"before_flight":true})";
+            return text.replace(text.find(atOnce), atOnce.size(), R"({"by":")" + std::string(day) + R"("})");
+        };
+        refused(by("2026-05-19"), DirectiveFault::DueBeforeEffective);
+        taken(by("2026-05-20"));
+    }
     void onlyWhoIssuedItSupersedesIt() {
         refused(issue("SB", R"(,"supersedes":["AD-1"])", "manufacturer"), DirectiveFault::SupersedesAnothers);
         refused(issue("SB", R"(,"supersedes":["AD-1"],"force":"recommended")"), DirectiveFault::SupersedesMandatory);

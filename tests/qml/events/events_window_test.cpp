@@ -8,11 +8,13 @@
 #include "qml/counting_hand.h"
 #include "qml/demo_window.h"
 #include "qml/events/happenings.h"
+#include "screen/balloons/status_file.h"
 #include "screen/form/entry_form.h"
 #include "test_class.h"
 
 #include <QApplication>
 #include <QPainter>
+#include <QProcess>
 
 namespace events_window_test {
 
@@ -160,6 +162,35 @@ private slots:
                     ->property("text")
                     .toString()
                     .contains(QStringLiteral("42.0 kg/h")));
+    }
+    /// 14 CFR 91.417(a)(2)(v), ML.A.305(c), from memory: the status of directives, on paper; and what happened.
+    void itsTwoPapersAreSavedFromItsPage() {
+        goTo("balloons/QE-B27");
+        CountingHand hand(*m_window);
+        auto* status = m_window->findChild<StatusFile*>(QStringLiteral("status.file"));
+        QVERIFY(status != nullptr);
+        const auto textOf = [&](StatusFile::Paper paper) {
+            const auto file = m_open.demo().folder.filePath(QStringLiteral("paper-%1.pdf").arg(paper));
+            status->write(paper, QStringLiteral("QE-B27"), QUrl::fromLocalFile(file));
+            QProcess reader;
+            if (!QTest::qWaitFor([&] { return QFileInfo(file).size() > 0; }, 20'000))
+                return QString();
+            reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")});
+            reader.waitForFinished();
+            return QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+        };
+        for (const auto& [button, paper, name, words] :
+             {std::tuple("balloon.directivesPaper", StatusFile::Directives, "directives",
+                         "knows of none that was not entered"),
+              std::tuple("balloon.eventsPaper", StatusFile::Events, "events", "dragged")}) {
+            QVERIFY(there(hand, "subject.report"));
+            if (hand.find(QString::fromLatin1(button)) == nullptr)
+                QVERIFY(tap(hand, "subject.more"));
+            QVERIFY2(there(hand, button), button);
+            QVERIFY(status->proposed(paper, QStringLiteral("QE-B27")).fileName().startsWith(QLatin1String(name)));
+            const auto text = textOf(paper);
+            QVERIFY2(text.contains(QStringLiteral("QE-B27")) && text.contains(QLatin1String(words)), qPrintable(text));
+        }
     }
     void aWornBasketOnItsMap() {
         showItem("BSK-1", "subject.wear");

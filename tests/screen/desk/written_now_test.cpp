@@ -39,6 +39,19 @@ private slots:
     }
     void cleanupTestCase() { m_demo.reset(); }
 
+    void whatIsYetToComeHasNotHappened() {
+        Entry event;
+        event.on = today;
+        event.body = EventReported{};
+        const Moment now(today, TimeOfDay(9, 30));
+        QVERIFY(!isYetToCome(event, now)); // no time is said
+        event.time = TimeOfDay(9, 30);
+        QVERIFY(!isYetToCome(event, now));
+        event.time = TimeOfDay(9, 31);
+        QVERIFY(isYetToCome(event, now));
+        event.body = FlightLogged{};
+        QVERIFY(!isYetToCome(event, now));
+    }
     void aDefectOfTodayCarriesTheTime() {
         const auto& sheet = *m_demo->house.fleet.sheet();
         QCOMPARE(timeWritten(clearing("D", today), sheet, today, TimeOfDay(19, 5)), std::optional(TimeOfDay(19, 5)));

@@ -44,6 +44,27 @@ private slots:
     }
     void cleanup() { m_hand.reset(); }
 
+    /// 04: what was understood is said back before it is written.
+    void itsLimitsAreSaidBackBeforeItIsPosted() {
+        In<EntryForm> form(m_hand->house());
+        form.begin(QStringLiteral("directive.issued"));
+        fill(form);
+        const auto says = [&](const char* words) {
+            return QTest::qWaitFor([&] { return form.follows().contains(QLatin1String(words)); }, 20'000);
+        };
+        FormHand::set(form, "first.by", "2026-12-20");
+        FormHand::set(form, "repeat.minutes", "50");
+        FormHand::set(form, "repeat.months", "12");
+        QVERIFY2(says("QE-AD 7 rev. 0, effective 2026-11-20.") && says("Mandatory: no tolerance") &&
+                     says("First: by 2026-12-20.") && says("Again: every 50:00") && says("12 months."),
+                 qPrintable(form.follows()));
+        FormHand::set(form, "force", "recommended");
+        QVERIFY2(says("Recommended: it never grounds."), qPrintable(form.follows()));
+        FormHand::set(form, "first.by", "2026-01-01"); // before it is effective
+        QVERIFY(!m_hand->save(form));
+        QVERIFY2(FormHand::problemAt(form, "first.by").contains(QStringLiteral("before it is effective")),
+                 qPrintable(form.problem()));
+    }
     void whomItBindsIsSaidBeforeItIsPosted() {
         In<EntryForm> form(m_hand->house());
         form.begin(QStringLiteral("directive.issued"));
@@ -59,7 +80,8 @@ private slots:
         QTRY_VERIFY2_WITH_TIMEOUT(form.follows().contains(QStringLiteral("binds 1 item.")), qPrintable(form.follows()),
                                   20'000);
         const auto lines = form.follows().split(u'\n');
-        QVERIFY(lines.at(1).contains(QStringLiteral("R-1")));
+        const auto binds = lines.indexOf(QStringLiteral("It binds 1 item."));
+        QVERIFY(binds >= 0 && lines.at(binds + 1).contains(QStringLiteral("R-1")));
         QVERIFY2(form.follows().contains(QStringLiteral("Of 1 item nobody knows")), qPrintable(form.follows()));
         QVERIFY(form.follows().contains(QStringLiteral("R-3"))); // no list says what is in it
         QVERIFY(form.follows().contains(QStringLiteral("does not bind 1 item")));

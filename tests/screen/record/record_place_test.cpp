@@ -143,6 +143,25 @@ private slots:
                                 "future"));
     }
 
+    /// Kilograms and litres are told apart by nobody but the user.
+    void fuelWithoutAUnitIsAskedFor() {
+        In<FlightIntake> intake(m_demo->house);
+        intake.openFile(written(QStringLiteral("fuel.csv"), "Registration;Date;Duration (h:mm);Fuel used\n"
+                                                            "QE-OVA;2026-11-17;0:51;38\n"));
+        QTRY_VERIFY_WITH_TIMEOUT(!intake.reading(), 30'000);
+        QVERIFY(intake.asksFuelUnit());
+        QCOMPARE(intake.acceptable(), 0);
+        const auto says = [&] {
+            return intake.rows()->data(intake.rows()->index(0), IntakeModel::SaysRole).toString();
+        };
+        for (const char* unit : {"kg", "l"}) {
+            intake.fuelIs(QLatin1String(unit));
+            QTRY_VERIFY_WITH_TIMEOUT(!intake.reading() && !intake.asksFuelUnit(), 30'000);
+            QCOMPARE(intake.acceptable(), 1);
+            QTRY_VERIFY2_WITH_TIMEOUT(says().contains(QStringLiteral("38")) && says().contains(QLatin1String(unit)),
+                                      qPrintable(says()), 5'000);
+        }
+    }
     void aFileThatIsNoLogSaysSo() {
         In<FlightIntake> intake(m_demo->house);
         intake.openFile(written(QStringLiteral("nothing.csv"), "hello\nworld\n"));

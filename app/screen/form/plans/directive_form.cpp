@@ -2,6 +2,7 @@
 #include "screen/form/plans/directive_form.h"
 
 #include "problem/faults/directives/directive_fault.h"
+#include "screen/directives/directive_words.h"
 #include "screen/form/form_fields.h"
 #include "words/border.h"
 #include "words/sentence.h"
@@ -97,6 +98,17 @@ std::optional<PartAsked> partOf(const FormFields& fields) {
     part.types = linesOf(fields.value("-part-types"));
     part.serials = spansOf(fields.value("-part-serials"));
     return part;
+}
+
+/// What of it can be read.
+DoneWithin withinOf(const FormFields& fields, const std::string& under) {
+    const auto count = [&](const char* clock) {
+        const auto* field = fields.field(under + clock);
+        const auto said = field ? field->json() : Result<std::optional<Json>>(std::nullopt);
+        return said && *said && (*said)->is_number_integer() ? std::optional((*said)->get<std::int64_t>())
+                                                             : std::nullopt;
+    };
+    return {count(".minutes"), count(".landings"), count(".inflations"), count(".days"), count(".months")};
 }
 
 /// The names with their reasons, those of one reason together.
@@ -293,6 +305,30 @@ void DirectiveForm::offer(FormFields& fields, const DirectivesKnown& known, cons
     }
     if (all != fields.fields())
         fields.show(std::move(all));
+}
+
+QString DirectiveForm::saidBack(const FormFields& fields) {
+    const auto dayOf = [&](const char* key) {
+        const auto* field = fields.field(key);
+        return field ? field->day() : std::nullopt;
+    };
+    const auto effective = dayOf("effective");
+    if (!effective || fields.value("directive").isEmpty())
+        return {};
+    DirectiveIssued issued;
+    issued.directive = DirectiveId(outward(fields.value("directive")));
+    issued.revision = outward(fields.value("revision"));
+    issued.effective = *effective;
+    issued.recommended = fields.value("force") == QStringLiteral("recommended");
+    issued.beforeFlight = !fields.value("first.before_flight").isEmpty();
+    issued.until = dayOf("first.by");
+    issued.first = withinOf(fields, "first");
+    issued.repeat = withinOf(fields, "repeat");
+    issued.terminating = outward(fields.value("terminating"));
+    if (!issued.recommended && !issued.beforeFlight && !issued.until && issued.first.empty())
+        return {}; // it is asked for
+    return tr("%1, effective %2.").arg(DirectiveWords::name(issued), inward(issued.effective.iso())) + u' ' +
+           DirectiveWords::rule(issued).replace(u'\n', u' ');
 }
 
 QString DirectiveForm::follows(const std::vector<BoundItem>& bound) {

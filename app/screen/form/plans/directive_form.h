@@ -49,6 +49,9 @@ public:
     [[nodiscard]] static std::optional<AppliesTo> applies(const FormFields& fields);
     /// In words: who is bound, of whom nobody knows, and who is not; each with why.
     [[nodiscard]] static QString follows(const std::vector<BoundItem>& bound);
+    /// What is about to be entered, in words: its number, from when on, by when, how often, its force. Empty while
+    /// number, effective day or the deadline of a mandatory one lack.
+    [[nodiscard]] static QString saidBack(const FormFields& fields);
 
 private:
     static std::vector<FormField> issueFields();

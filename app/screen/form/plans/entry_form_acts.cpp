@@ -11,6 +11,7 @@
 #include "screen/form/plans/component_form.h"
 #include "screen/form/plans/directive_form.h"
 #include "words/border.h"
+#include "words/sentence.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -166,7 +167,9 @@ void EntryForm::followDirective(std::string_view key) {
 
 /// Before anything is posted.
 void EntryForm::askBound() {
-    const auto take = [this](const QString& follows) {
+    const auto take = [this](const QString& bound) {
+        m_boundSaid = bound;
+        const auto follows = joined({DirectiveForm::saidBack(m_fields), bound}, QStringLiteral("\n"));
         if (follows == m_follows)
             return;
         m_follows = follows;
@@ -174,7 +177,7 @@ void EntryForm::askBound() {
     };
     const auto applies = DirectiveForm::applies(m_fields);
     if (applies && applies == m_boundBy)
-        return;
+        return take(m_boundSaid);
     m_boundBy = applies;
     const auto turn = ++m_boundTurn;
     if (!applies)

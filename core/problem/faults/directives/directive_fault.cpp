@@ -23,6 +23,8 @@ FaultRow rowOf(DirectiveFault fault) {
         return {"issued-twice", Code::BadValue};
     case DirectiveFault::RangeReversed:
         return {"range-reversed", Code::BadValue};
+    case DirectiveFault::DueBeforeEffective:
+        return {"due-before-effective", Code::BadValue};
     case DirectiveFault::NoSuchRevision:
         return {"no-such-revision", Code::UnknownReference};
     case DirectiveFault::RecordSaysBound:

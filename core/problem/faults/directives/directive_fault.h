@@ -17,6 +17,7 @@ enum class DirectiveFault : std::uint8_t {
     OtherIssuer,  ///< %1: the directive, %2: who issued it
     IssuedTwice,  ///< %1: the directive, %2: the revision
     RangeReversed,
+    DueBeforeEffective,  ///< %1: the last good day, %2: the effective day
     NoSuchRevision,      ///< %1: the directive, %2: the revision
     RecordSaysBound,     ///< %1: the directive, %2: the item
     NoTerminatingAction, ///< %1: the directive
