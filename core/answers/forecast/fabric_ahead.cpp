@@ -42,7 +42,7 @@ std::optional<std::size_t> weakestInSight(const FabricFit& fit, std::size_t enve
 Result<std::vector<FabricAhead>> fabricAhead(Books& books, const DueList& due, std::span<const SharedFit> fits,
                                              CivilDate known) {
     std::vector<FabricAhead> ahead;
-    std::optional<ItemsAhead> items;
+    ItemsAheadWhenAsked items(books, due, known);
     for (const auto& fit : fits) {
         const auto& record = *fit->record;
         for (std::size_t envelope = 0; envelope < record.envelopes.size(); ++envelope) {
@@ -50,19 +50,15 @@ Result<std::vector<FabricAhead>> fabricAhead(Books& books, const DueList& due, s
             const auto set = item ? weakestInSight(*fit, envelope) : std::nullopt;
             if (!set)
                 continue;
-            if (!items) {
-                auto read = ItemsAhead::read(books, due, known, ItemsAhead::Wanted::Always);
-                if (!read)
-                    return tl::unexpected(read.error());
-                items = std::move(*read);
-            }
-            const auto* use = items->of(*item);
+            const auto use = items.of(*item);
             if (!use)
+                return tl::unexpected(use.error());
+            if (!*use)
                 continue;
             const double now = record.sets[*set].use.hours;
             const auto lives = livesOf(fit->posterior, *set, record.lnLimit(envelope), record.sets[*set].use);
-            const auto met =
-                bandMet(*use, known, due.on, [&](Hours more) { return chanceReached(lives, now, now + more.value()); });
+            const auto met = bandMet(**use, known, due.on,
+                                     [&](Hours more) { return chanceReached(lives, now, now + more.value()); });
             if (met.p10)
                 ahead.push_back({item, record.channel.quantity, record.envelopes[envelope].source,
                                  lifeForecast(lives, now).reachedAlready, met});

@@ -80,4 +80,14 @@ const Utilisation* ItemsAhead::utilisationOf(const ItemFacts& item) {
     return ahead ? &ahead->utilisation() : nullptr;
 }
 
+Result<const UseAhead*> ItemsAheadWhenAsked::of(const ItemFacts& item) {
+    if (!m_items) {
+        auto read = ItemsAhead::read(m_books, m_due, m_known, ItemsAhead::Wanted::Always);
+        if (!read)
+            return tl::unexpected(read.error());
+        m_items = std::move(*read);
+    }
+    return m_items->of(item);
+}
+
 }

@@ -51,4 +51,20 @@ private:
     std::map<std::tuple<std::size_t, std::optional<double>, PlansOfSubjects::Key>, std::optional<DatesAhead>> m_ahead;
 };
 
+/// The same of every item, read when the first one is asked for.
+class ItemsAheadWhenAsked {
+public:
+    /// @param due must outlive it
+    ItemsAheadWhenAsked(Books& books, const DueList& due, CivilDate known)
+        : m_books(books), m_due(due), m_known(known) {}
+    /// Null as in `ItemsAhead::of`.
+    [[nodiscard]] Result<const UseAhead*> of(const ItemFacts& item);
+
+private:
+    Books& m_books;
+    const DueList& m_due;
+    CivilDate m_known;
+    std::optional<ItemsAhead> m_items;
+};
+
 }

@@ -29,7 +29,7 @@ Result<std::vector<WearAhead>> wearAhead(Books& books, const DueList& due, Civil
     if (!book)
         return tl::unexpected(book.error());
     std::vector<WearAhead> ahead;
-    std::optional<ItemsAhead> items;
+    ItemsAheadWhenAsked items(books, due, known);
     std::unordered_set<ItemId> asked;
     for (const auto& row : due.rows) {
         const auto& item = *row.item;
@@ -41,16 +41,12 @@ Result<std::vector<WearAhead>> wearAhead(Books& books, const DueList& due, Civil
         for (auto& series : *worn) {
             if (!series.toLimit)
                 continue;
-            if (!items) {
-                auto read = ItemsAhead::read(books, due, known, ItemsAhead::Wanted::Always);
-                if (!read)
-                    return tl::unexpected(read.error());
-                items = std::move(*read);
-            }
-            const auto* use = items->of(item);
+            const auto use = items.of(item);
             if (!use)
+                return tl::unexpected(use.error());
+            if (!*use)
                 continue;
-            const auto met = bandMet(*use, known, due.on, [&](Hours more) {
+            const auto met = bandMet(**use, known, due.on, [&](Hours more) {
                 return chanceMet(*series.trend, series.limit->value(), series.way, *series.now + more);
             });
             if (met.p10)
