@@ -17,8 +17,11 @@ namespace {
 constexpr std::size_t largestBatch = std::size_t{1024} * 1024 * 1024;
 
 std::string noteOn(const UnawaitedEvent& event) {
-    return "line " + std::to_string(event.line) + ": nothing waits for the event '" + event.event +
-           "': it is kept, and makes nothing due";
+    const auto line = "line " + std::to_string(event.line);
+    if (!event.of.empty())
+        return line + ": no requirement that is adopted for " + event.of + " waits for the event '" + event.event +
+               "': it is kept, and makes nothing due; the manufacturer's instructions decide what has to be done";
+    return line + ": nothing waits for the event '" + event.event + "': it is kept, and makes nothing due";
 }
 
 /// What was posted and follows from nothing: said, since nobody would miss it.

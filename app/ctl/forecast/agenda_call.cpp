@@ -34,7 +34,11 @@ Json flightJson(const AgendaFlight& flight) {
               {"may_fly", flight.mayFly()},
               {"reasons", Json::array()},
               {"in_tolerance", Json::array()},
-              {"makes_due", Json::array()}};
+              {"makes_due", Json::array()},
+              {"at_visit", nullptr}};
+    if (flight.at)
+        json["at_visit"] = {
+            {"station", flight.at->station}, {"from", flight.at->from.iso()}, {"to", flight.at->to.iso()}};
     if (flight.check)
         for (const auto& reason : flight.check->verdict.reasons)
             json["reasons"].push_back(reasonJson(reason));
@@ -56,6 +60,9 @@ void printFlight(const AgendaFlight& flight) {
                   : flight.kit.empty() ? "nothing is fitted that could fly"
                                        : "by the record it may not")
               << "\n";
+    if (flight.at)
+        std::cout << "            but its visit to " << flight.at->station << " is planned from "
+                  << flight.at->from.iso() << " to " << flight.at->to.iso() << "\n";
     if (flight.check)
         for (const auto& reason : flight.check->verdict.reasons)
             std::cout << "            " << reasonText(reason) << "\n";

@@ -62,6 +62,7 @@ Json answerOf(const FleetVisits& plan, const PlanAsked& asked, const AlreadyPlan
         auto row = plannedJson(kept.row, kept);
         row["balloon"] = kept.balloon.text();
         row["due"] = plannedDay(kept.due);
+        row["before"] = plannedDay(kept.before);
         row["until"] = plannedDay(kept.until);
         notKept.push_back(std::move(row));
     }

@@ -12,6 +12,7 @@
 #include <QtCore/QLocale>
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace crownring::print {
@@ -81,6 +82,17 @@ Event eventOf(const DueAhead& due, CivilDate day) {
             said(row.requirement->source)};
 }
 
+/// By day, what was due before these months and is not done.
+std::vector<Event> dueBefore(const MonthsAhead& ahead) {
+    std::vector<Event> events;
+    for (const auto& due : ahead.dues)
+        if (const auto day = dayOfDue(*due.row, due.band, ahead.on);
+            day && *day < ahead.first && (!ahead.balloon || due.row->item->balloon == ahead.balloon))
+            events.push_back(eventOf(due, *day));
+    std::ranges::stable_sort(events, {}, &Event::first);
+    return events;
+}
+
 /// By day, visits before flights before dues.
 std::vector<Event> eventsOf(const MonthsAhead& ahead) {
     const auto end = addMonths(ahead.first, ahead.months, DayRule::Same);
@@ -141,6 +153,18 @@ QStringList inCell(CivilDate day, const std::vector<Event>& events) {
     for (const auto& [balloon, count] : due)
         lines += AheadPapers::tr("%1: %2 due").arg(balloon).arg(count);
     return lines;
+}
+
+paper::Table listOf(const std::vector<Event>& events) {
+    paper::Table list;
+    list.columns = {{text(AheadPapers::tr("Days")), paper::Align::Left, 2},
+                    {text(AheadPapers::tr("Balloon")), paper::Align::Left, 1},
+                    {text(AheadPapers::tr("What")), paper::Align::Left, 2.4},
+                    {text(AheadPapers::tr("Items")), paper::Align::Left, 2.2}};
+    for (const auto& event : merged(events))
+        list.rows.push_back({event.days.toStdString(), event.balloon.toStdString(), event.what.toStdString(),
+                             event.item.toStdString()});
+    return list;
 }
 
 /// Weeks of the month, a day a cell; what stands on more than a few things says how many more there are.
@@ -207,7 +231,9 @@ paper::Table aheadTable(const MonthsAhead& ahead) {
           QT_TRANSLATE_NOOP("AheadPapers", "Item"), QT_TRANSLATE_NOOP("AheadPapers", "What"),
           QT_TRANSLATE_NOOP("AheadPapers", "Days"), QT_TRANSLATE_NOOP("AheadPapers", "From")})
         table.columns.push_back({text(AheadPapers::tr(column))});
-    for (const auto& event : eventsOf(ahead))
+    auto events = dueBefore(ahead);
+    std::ranges::move(eventsOf(ahead), std::back_inserter(events));
+    for (const auto& event : events)
         table.rows.push_back({event.first.iso(), event.last.iso(), event.sort.toStdString(),
                               event.balloon.toStdString(), event.item.toStdString(), event.what.toStdString(),
                               event.days.toStdString(), event.source.toStdString()});
@@ -228,29 +254,27 @@ paper::Document monthSheet(const MonthsAhead& ahead) {
             .toStdString();
     document.recordId = AheadPapers::tr("as of %1").arg(asText(ahead.on.iso())).toStdString();
     document.caution = caution();
+    const auto before = dueBefore(ahead);
+    if (!before.empty()) {
+        document.blocks.emplace_back(
+            paper::Heading{1, text(AheadPapers::tr("Due before %1 and not done").arg(asText(monthName(ahead.first))))});
+        document.blocks.emplace_back(listOf(before));
+    }
     for (int nth = 0; nth < ahead.months; ++nth) {
         auto month = ahead;
         month.first = addMonths(ahead.first, nth, DayRule::Same);
         month.months = 1;
         const auto events = eventsOf(month);
-        if (nth > 0)
+        if (nth > 0 || !before.empty())
             document.blocks.emplace_back(paper::PageBreak{});
-        if (ahead.months > 1)
+        if (ahead.months > 1 || !before.empty())
             document.blocks.emplace_back(paper::Heading{1, monthName(month.first)});
         document.blocks.emplace_back(weeksOf(month.first, events));
         if (events.empty())
             document.blocks.emplace_back(
-                paper::Paragraph{text(AheadPapers::tr("Nothing is due or planned in this month."))});
-        paper::Table list;
-        list.columns = {{text(AheadPapers::tr("Days")), paper::Align::Left, 2},
-                        {text(AheadPapers::tr("Balloon")), paper::Align::Left, 1},
-                        {text(AheadPapers::tr("What")), paper::Align::Left, 2.4},
-                        {text(AheadPapers::tr("Items")), paper::Align::Left, 2.2}};
-        for (const auto& event : merged(events))
-            list.rows.push_back({event.days.toStdString(), event.balloon.toStdString(), event.what.toStdString(),
-                                 event.item.toStdString()});
+                paper::Paragraph{text(AheadPapers::tr("Nothing falls due and nothing is planned in this month."))});
         if (!events.empty())
-            document.blocks.emplace_back(std::move(list));
+            document.blocks.emplace_back(listOf(events));
     }
     return document;
 }

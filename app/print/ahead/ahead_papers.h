@@ -31,9 +31,11 @@ struct MonthsAhead {
 /// that it was due; what has no day of its own, and will not wait, stands on the day asked.
 [[nodiscard]] std::optional<CivilDate> dayOfDue(const DueRow& row, const std::optional<DateBand>& band, CivilDate on);
 
-/// A line for each visit, planned flight and due of these months, by day: for spreadsheets.
+/// A line for each visit, planned flight and due of these months, by day, after what was due before them and is not
+/// done: for spreadsheets.
 [[nodiscard]] paper::Table aheadTable(const MonthsAhead& ahead);
-/// A page for each month: its weeks, and under them what stands in them.
+/// What was due before these months and is not done; then a page for each month: its weeks, and under them what stands
+/// in them.
 [[nodiscard]] paper::Document monthSheet(const MonthsAhead& ahead);
 /// The letter: who sends what, when, and the work that is wanted. It is no release and no contract.
 [[nodiscard]] paper::Document letter(const StationLetter& letter);

@@ -57,9 +57,12 @@ QString PlanWords::money(double amount) { return QString::number(amount, 'f', 2)
 QString PlanWords::percent(double part) { return QLocale().toString(std::ceil(part * 10000 - 1e-9) / 100, 'g', 4); }
 
 QStringList PlanWords::worth(const FleetVisits& plan, double risk) {
+    if (plan.balloons == 0)
+        return {tr("There is nothing to plan for: as the record has it, nothing was on a balloon then, or nothing was "
+                   "adopted for it.")};
     QStringList said;
-    said += tr("%n visits in %1 weeks from %2 cost %3, with the life that is thrown away.", nullptr,
-               static_cast<int>(plan.visits.size()))
+    said += tr("%n visits in %1 weeks from %2 cost %3, with what life is worth that is lost by doing things early.",
+               nullptr, static_cast<int>(plan.visits.size()))
                 .arg(QString::number(plan.weeks), dayText(plan.first), money(plan.cost));
     const double saved = plan.whenDue - plan.cost;
     said += saved >= 0.005 ? tr("That is %1 less than each thing done when it is due, each balloon by itself: %2.")
@@ -78,8 +81,7 @@ QStringList PlanWords::worth(const FleetVisits& plan, double risk) {
 
 QString PlanWords::unproven() {
     return tr("No plan is told: with so many things due apart the search was ended before it could say within %1 % "
-              "what "
-              "the cheapest visits are. Mend: ask for fewer months.")
+              "what the cheapest visits are. Mend: ask for fewer months, or for a first week that is nearer.")
         .arg(percent(mostGapTold));
 }
 
@@ -115,7 +117,7 @@ QString PlanWords::why(const WorkWhy& why) {
     if (why.keeps)
         parts += tr("within its window from %1, so that it keeps its date").arg(dayText(*why.window));
     else if (why.thrownAway >= 0.005)
-        parts += tr("throws %1 of its life away").arg(money(why.thrownAway));
+        parts += tr("life worth %1 is lost by doing it so early").arg(money(why.thrownAway));
     return parts.join(QStringLiteral("; "));
 }
 
@@ -136,7 +138,11 @@ QString PlanWords::why(const NotKept& kept) {
         }
         return QString();
     }();
-    const auto due = kept.due ? tr("due %1: ").arg(dayText(*kept.due)) : QString();
+    const auto due = kept.before ? tr("what may be flown is used up soon after %1: ").arg(dayText(*kept.before))
+                     : kept.due  ? tr("due %1: ").arg(dayText(*kept.due))
+                                 : QString();
+    if (kept.why == NotKept::Why::Lapsed && kept.standing == Standing::Tolerance && kept.until)
+        return due + tr("%1, which no plan counts on; done on %2").arg(reason, dayText(*kept.until));
     return due + reason + QStringLiteral("; ") +
            (kept.until ? tr("not to be flown from then until %1").arg(dayText(*kept.until))
                        : tr("not made good within the time of the plan"));

@@ -640,10 +640,10 @@
 <context>
     <name>PlanWords</name>
     <message numerus="yes">
-        <source>%n visits in %1 weeks from %2 cost %3, with the life that is thrown away.</source>
+        <source>%n visits in %1 weeks from %2 cost %3, with what life is worth that is lost by doing things early.</source>
         <translation>
-            <numerusform>%n visit in %1 weeks from %2 costs %3, with the life that is thrown away.</numerusform>
-            <numerusform>%n visits in %1 weeks from %2 cost %3, with the life that is thrown away.</numerusform>
+            <numerusform>%n visit in %1 weeks from %2 costs %3, with what life is worth that is lost by doing things early.</numerusform>
+            <numerusform>%n visits in %1 weeks from %2 cost %3, with what life is worth that is lost by doing things early.</numerusform>
         </translation>
     </message>
 </context>

@@ -40,7 +40,7 @@ Result<std::vector<FlightAhead>> stillAhead(Books& books, std::vector<FlightAhea
 }
 
 Result<AgendaFlight> told(SupposingBooks& books, FlightAhead planned) {
-    AgendaFlight flight{std::move(planned), {}, {}, {}, {}};
+    AgendaFlight flight{std::move(planned), {}, {}, {}, {}, {}};
     const auto on = flight.planned.at.at.on();
     const auto& said = flight.planned.flight;
     if (said.kit) {
@@ -95,6 +95,10 @@ Result<Agenda> agendaOf(Books& books, CivilDate from, CivilDate to, CivilDate kn
         auto flight = told(supposing, std::move(each));
         if (!flight)
             return tl::unexpected(flight.error());
+        const auto on = flight->planned.at.at.on();
+        for (const auto& ahead : planned->visits)
+            if (ahead.visit.balloon == flight->planned.flight.balloon && ahead.visit.from <= on && on <= ahead.visit.to)
+                flight->at = ahead.visit;
         agenda.flights.push_back(std::move(*flight));
     }
     for (auto& visit : planned->visits)

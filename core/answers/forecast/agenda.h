@@ -28,6 +28,7 @@ struct AgendaFlight {
     std::shared_ptr<RigUpAnswer> check; ///< null where nothing would fly
     std::shared_ptr<DueList> after;     ///< of the same items, in the evening; null as `check`
     std::vector<MadeDue> makes;         ///< into the two
+    std::optional<VisitPlanned> at;     ///< a visit of its balloon that is planned for that day as well
 
     [[nodiscard]] bool mayFly() const { return check && check->verdict.mayFly; }
 };

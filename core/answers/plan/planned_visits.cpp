@@ -34,6 +34,9 @@ public:
     }
 
     Result<FleetVisits> plan() {
+        const auto last = addDays(m_weeks.monday(m_weeks.count), -1);
+        if (last > addMonths(m_asked.known, 12 * UseAhead::horizonYears, DayRule::Same))
+            return problem(UseFault::DaysNotAhead, {m_asked.from, last, UseAhead::horizonYears});
         if (const auto pins = checkPins(); !pins)
             return tl::unexpected(pins.error());
         std::map<Registration, double> shares;
@@ -156,6 +159,7 @@ private:
 
     FleetVisits told(const std::vector<BalloonWork>& works, const FleetPlan& plan, double chance) const {
         FleetVisits visits;
+        visits.balloons = works.size();
         visits.first = m_weeks.first;
         visits.weeks = m_weeks.count;
         visits.cost = plan.cost;

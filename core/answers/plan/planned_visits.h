@@ -73,8 +73,9 @@ struct NotKept {
     PlannedRow row;
     Why why = Why::Lapsed;
     Standing standing = Standing::Clear;
-    std::optional<CivilDate> due{};   ///< by the calendar
-    std::optional<CivilDate> until{}; ///< the Friday on which it is made good; nothing: not within the time
+    std::optional<CivilDate> due{};    ///< by the calendar
+    std::optional<CivilDate> before{}; ///< where use decides: the Monday before which it is done
+    std::optional<CivilDate> until{};  ///< the Friday on which it is made good; nothing: not within the time
 };
 
 struct LeftOutRow {
@@ -83,7 +84,8 @@ struct LeftOutRow {
 };
 
 struct FleetVisits {
-    CivilDate first; ///< the first Monday
+    std::size_t balloons = 0; ///< that something is kept of
+    CivilDate first;          ///< the first Monday
     int weeks = 0;
     std::vector<PlannedStay> visits; ///< by week, then balloon
     double cost = 0;

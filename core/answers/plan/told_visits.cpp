@@ -102,6 +102,8 @@ private:
         NotKept kept{m_work.balloon, plannedRowOf(*its.row)};
         kept.standing = its.row->state.standing;
         kept.due = its.dues[m_due[task]].last;
+        if (its.dues[m_due[task]].byUse && latestOf(task) >= 0)
+            kept.before = m_ground.weeks.monday(latestOf(task) + 1);
         kept.until = until;
         if (m_from[task] == 0 && isPastDue(*its.row))
             kept.why = NotKept::Why::Lapsed;

@@ -118,6 +118,15 @@ void askWhole(const DueList& kit, std::vector<RigUpReason>& reasons) {
     }
 }
 
+/// Due when an inspection is carried out, it stands in no flight's way before that.
+bool waitsForInspection(const DueRow& row) {
+    return row.state.governs == ClockName::Inspections && row.state.standing >= Standing::Nearing;
+}
+
+bool governsBefore(const DueRow& a, const DueRow& b) {
+    return waitsForInspection(a) != waitsForInspection(b) ? waitsForInspection(b) : comesBefore(a, b);
+}
+
 bool isBound(const DueList& kit, const ItemFacts& item) {
     return std::ranges::any_of(kit.rows, [&](const DueRow& row) {
         return row.item == &item && !isOfTheRecord(row) && row.requirement->force == Force::Mandatory &&
@@ -132,15 +141,16 @@ RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
     FlightCheck check(flight);
     for (const auto& row : rows) {
         if (!isBinding(row)) {
-            if (row.state.standing < Standing::Clear)
+            const bool isDeferred = row.state.because == Because::Deferred;
+            if (row.state.standing < Standing::Clear || isDeferred)
                 answer.notes.push_back(&row);
-            if (row.state.because == Because::Deferred) // it grounds once it has run out, on the way too
+            if (isDeferred) // it grounds once it has run out, on the way too
                 check.ask(row);
             continue;
         }
         if (check.covers(row))
             continue;
-        if (!answer.governs || comesBefore(row, *answer.governs))
+        if (!answer.governs || governsBefore(row, *answer.governs))
             answer.governs = &row;
         check.ask(row);
     }

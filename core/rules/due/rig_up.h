@@ -64,7 +64,8 @@ struct RigUp {
     const DueRow* governs = nullptr;      ///< the worst binding row; absent when nothing binds the kit
     std::vector<RigUpReason> reasons;     ///< empty when it may fly
     std::vector<ToleranceUse> tolerances; ///< what flies past its limit, and yet may
-    std::vector<const DueRow*> notes;     ///< recommended, filling-only or not required rows that are not clear
+    std::vector<const DueRow*> notes;     ///< recommended, filling-only or not required rows that are not clear;
+                                          ///< defects that are put off
 };
 
 /// @param rows the kit's due rows on the day of the flight (from `dueList`), which must outlive the answer.

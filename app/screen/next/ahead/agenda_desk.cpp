@@ -51,6 +51,9 @@ AgendaLine lineOf(const AgendaFlight& flight, CivilDate on) {
     line.says = flight.kit.empty() ? AgendaDesk::tr("Nothing is fitted that could fly")
                 : line.good        ? AgendaDesk::tr("By the record, nothing stands against it")
                                    : AgendaDesk::tr("By the record: no");
+    if (flight.at)
+        line.lines += AgendaDesk::tr("But its visit to %1 is planned for that day: %2")
+                          .arg(inward(flight.at->station), daysText(flight.at->from, flight.at->to, on));
     if (flight.check)
         for (const auto& reason : flight.check->verdict.reasons)
             line.lines += reasonText(reason, {.use = planned.use});

@@ -63,7 +63,7 @@ CalendarLine wearLine(const WearAhead& worn, const CalendarSpan& span) {
     line.key = QStringLiteral("wear %1/%2/%3")
                    .arg(inward(worn.item->id.text()), inward(series.quantity), inward(placeSlug(series.place)));
     line.balloon = inward(worn.item->balloon->text());
-    line.title = CalendarModel::tr("%1, %2 %3: limit met by its trend")
+    line.title = CalendarModel::tr("%1, %2 %3: comes to its limit, going by its trend")
                      .arg(said(inPlace(quantityTerm(series.quantity), series.place)), Words::kind(worn.item->kind),
                           inward(worn.item->id.text()));
     line.days = VisitWords::band(worn.met);
@@ -77,7 +77,7 @@ CalendarLine fabricLine(const FabricAhead& fabric, const CalendarSpan& span) {
     line.key = QStringLiteral("fabric %1/%2").arg(inward(fabric.item->id.text()), inward(fabric.quantity));
     line.balloon = inward(fabric.item->balloon->text());
     line.title =
-        CalendarModel::tr("%1, %2 %3: limit met by the fleet's readings")
+        CalendarModel::tr("%1, %2 %3: comes to its limit, going by the fleet's readings")
             .arg(said(quantityTerm(fabric.quantity)), Words::kind(fabric.item->kind), inward(fabric.item->id.text()));
     line.days = VisitWords::band(fabric.met);
     line.byUse = true;
@@ -138,14 +138,18 @@ std::vector<CalendarLine> calendarLines(const AheadSheet& sheet, std::span<const
     for (const auto& [on, balloon] : order) {
         const auto& coming = byBalloon.at(balloon);
         if (only) {
+            std::vector<std::pair<CivilDate, CalendarLine>> byDay;
             for (const auto& each : coming)
-                lines.push_back(dueLine(*each.row, sheet.bands[each.at], span));
+                byDay.emplace_back(each.on, dueLine(*each.row, sheet.bands[each.at], span));
             for (const auto& worn : sheet.worn)
                 if (*worn.item->balloon == balloon)
-                    lines.push_back(wearLine(worn, span));
+                    byDay.emplace_back(*worn.met.p10, wearLine(worn, span));
             for (const auto& fabric : fabrics)
                 if (*fabric.item->balloon == balloon)
-                    lines.push_back(fabricLine(fabric, span));
+                    byDay.emplace_back(*fabric.met.p10, fabricLine(fabric, span));
+            std::ranges::stable_sort(byDay, {}, &std::pair<CivilDate, CalendarLine>::first);
+            for (auto& [day, line] : byDay)
+                lines.push_back(std::move(line));
             continue;
         }
         auto line = dueLine(*coming.front().row, sheet.bands[coming.front().at], span);

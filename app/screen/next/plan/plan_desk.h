@@ -17,7 +17,7 @@ namespace crownring::screen {
 class PlanDesk : public crownring::screen::Resident {
     Q_OBJECT
     QML_ELEMENT
-    /// "stations.json: Lakeside workshop, Harrowfell shed"; empty where none is chosen or it cannot be read.
+    /// "stations.json: Ovelmere workshop, Harrowfell hangar"; empty where none is chosen or it cannot be read.
     Q_PROPERTY(QString stations READ stations NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL) ///< why there is no plan
     Q_PROPERTY(int months READ months WRITE setMonths NOTIFY changed FINAL)

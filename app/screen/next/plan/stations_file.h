@@ -16,7 +16,7 @@ struct House;
 [[nodiscard]] QString stationsFileOf(const House& house);
 /// FileUnreadable, or what is wrong in it, with the file's name and the place.
 [[nodiscard]] Result<Stations> stationsIn(const QString& path);
-/// "stations.json: Lakeside workshop, Harrowfell shed".
+/// "stations.json: Ovelmere workshop, Harrowfell hangar".
 [[nodiscard]] QString stationsText(const QString& path, const Stations& stations);
 
 }
