@@ -159,6 +159,27 @@ private slots:
         const auto text = ctl({"agenda", "--on", "2025-12-31", "--to", "2026-03-31"}).out;
         QVERIFY(text.contains("is due before it: Every year of C1, R1, 2026-02-28 (not covered by it)"));
     }
+    void aFlightOnDaysOfAVisitIsSaid() {
+        const auto inVisit =
+            R"({"entry":"flight.planned","id":"wed","on":"2026-03-04","balloon":"QE-ONE","minutes":30})";
+        QCOMPARE(ctl({"post", "-"}, inVisit).code, 0);
+        const auto flights = asked({"agenda", "--on", "2025-12-31", "--to", "2026-03-31", "--json"})["flights"];
+        QVERIFY(flights[0]["at_visit"].is_null());
+        QCOMPARE(flights.back()["at_visit"]["from"], json("2026-03-02"));
+        QVERIFY(ctl({"agenda", "--on", "2025-12-31", "--to", "2026-03-31"})
+                    .out.contains("but its visit to Station of the tests is planned from 2026-03-02 to 2026-03-06"));
+        QCOMPARE(
+            ctl({"post", "-"}, R"({"entry":"entry.voided","on":"2025-12-31","voids":"wed","reason":"tried"})").code, 0);
+    }
+    /// What lapsed before the first month of a sheet stands at its head, never "nothing".
+    void aTableBeginsWithWhatWasDueBefore() {
+        QCOMPARE(ctl({"calendar", "--on", "2026-06-10", "--months", "1", "--out", path("late.csv")}).code, 0);
+        QFile table(path("late.csv"));
+        QVERIFY(table.open(QIODevice::ReadOnly));
+        const auto text = table.readAll();
+        QVERIFY2(text.contains("2026-02-28,2026-02-28,due,QE-ONE,C1,Every year"), text);
+        QVERIFY(text.indexOf("2026-02-28") < text.indexOf("2026-06-") || !text.contains("2026-06-"));
+    }
     /// RFC 5545 3.8.4.7: the UID stays when the visit is moved, so that a calendar that reads it again updates.
     void whatIsPlannedStandsInCalendarsUnderTheNameOfItsEntry() {
         QCOMPARE(ctl({"calendar", "--on", "2025-12-31", "--out", path("c.ics")}).code, 0);

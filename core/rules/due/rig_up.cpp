@@ -150,6 +150,8 @@ RigUp rigUp(std::span<const DueRow> rows, const PlannedFlight& flight) {
         }
         if (check.covers(row))
             continue;
+        if (row.state.because == Because::Deferred && row.state.standing >= Standing::Nearing)
+            answer.notes.push_back(&row);
         if (!answer.governs || governsBefore(row, *answer.governs))
             answer.governs = &row;
         check.ask(row);

@@ -155,7 +155,10 @@ private slots:
         COMPARE_STANDING(damaged.on(on).standing, standing);
         QCOMPARE(damaged.on(on).because, Because::Deferred);
         QCOMPARE(damaged.bars(on), bars);
-        QCOMPARE(rigUp(listOf(damaged, on).rows, {}).mayFly, !bars);
+        const auto list = listOf(damaged, on);
+        const auto verdict = rigUp(list.rows, {});
+        QCOMPARE(verdict.mayFly, !bars);
+        QCOMPARE(verdict.notes.size(), std::size_t(bars ? 0 : 1)); // whoever flies it hears of it
     }
     void deferredByHours_data() {
         QTest::addColumn<int>("clock");

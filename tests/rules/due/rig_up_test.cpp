@@ -10,6 +10,13 @@ using namespace crownring::shed;
 
 namespace {
 
+Requirement hundredHours(const std::string& more = "") {
+    return rule(R"("limits": [{"clock": "minutes", "every": 6000, "tolerance": 600}])" + more);
+}
+Item flown(std::int64_t minutes, std::int64_t landings = 0) {
+    return Item().done("r", "2024-01-01").at(clockOf(minutes, landings));
+}
+
 /// A kit of one or more items, each against its requirement.
 class Kit {
 public:
@@ -17,6 +24,16 @@ public:
         m_requirements.push_back(std::make_shared<Requirement>(requirement));
         m_items.push_back(std::make_shared<ItemFacts>(item));
         m_rows.push_back({m_items.back().get(), m_requirements.back().get(), nullptr, on(today, requirement, item)});
+        return *this;
+    }
+    /// @param share that is left of its interval
+    Kit& clear(ClockName clock, double share) {
+        with(hundredHours(), flown(0));
+        auto& state = m_rows.back().state;
+        state = {};
+        state.standing = Standing::Clear;
+        state.governs = clock;
+        state.share = share;
         return *this;
     }
     [[nodiscard]] RigUp check(std::int64_t minutes = 0, bool positioning = false) const {
@@ -32,13 +49,6 @@ private:
     std::vector<std::shared_ptr<ItemFacts>> m_items;
     std::vector<DueRow> m_rows;
 };
-
-Requirement hundredHours(const std::string& more = "") {
-    return rule(R"("limits": [{"clock": "minutes", "every": 6000, "tolerance": 600}])" + more);
-}
-Item flown(std::int64_t minutes, std::int64_t landings = 0) {
-    return Item().done("r", "2024-01-01").at(clockOf(minutes, landings));
-}
 
 }
 
@@ -85,6 +95,13 @@ private slots:
         QCOMPARE(answer.tolerances.size(), std::size_t(mayFly && pastItsLimit ? 1 : 0)); // never flown unsaid
     }
 
+    /// What is due at an inspection grounds nothing before it: it governs only where nothing else does.
+    void whatWaitsForAnInspectionDoesNotGovern() {
+        const auto alone = Kit().clear(ClockName::Inspections, 0.1);
+        QVERIFY(alone.check().governs == alone.row(0));
+        const auto both = Kit().clear(ClockName::Inspections, 0.1).clear(ClockName::Months, 0.7);
+        QVERIFY(both.check().governs == both.row(1));
+    }
     void theReasonNamesTheLimit() {
         const auto requirement =
             rule(R"("limits": [{"clock": "months", "every": 12}, {"clock": "minutes", "every": 6000}])");
