@@ -115,6 +115,12 @@ Item {
     EmptyPlace {
         anchors.fill: parent
         anchors.topMargin: 160
+        visible: !pane.desk.ready && pane.desk.problem === ""
+        title: qsTr("Asking the record …")
+    }
+    EmptyPlace {
+        anchors.fill: parent
+        anchors.topMargin: 160
         visible: pane.desk.ready && pane.desk.directives.count === 0
         title: qsTr("No directive is in the record")
         text: qsTr("Enter one, and see at once whom it binds, whom it does not, and of whom nobody knows.")

@@ -67,7 +67,7 @@ Line {
                 text: row.title
                 font.bold: row.sort !== 1
                 elide: Text.ElideRight
-                maximumLineCount: row.phone ? 2 : 1
+                maximumLineCount: 3
                 Accessible.ignored: true
             }
             Label {

@@ -95,6 +95,8 @@ void EventDesk::take(const Told& told) {
                                    "authority is in the record.")
                               : tr("If it is to be reported: by %1 (%2). No report to the authority is in the record."))
                           .arg(momentSaid(*each.reportUntil), inward(std::string(reportRule)));
+        if (!each.entry.time)
+            line.detail = tr("%1 Counted from 00:00 UTC of that day, since no time is stated.").arg(line.detail);
         if (!each.isTold(Informed::Holder))
             line.detail =
                 tr("%1 The holder of the type certificate, who reports failures (%2), hears of it from whoever "
