@@ -69,6 +69,11 @@ private slots:
         QCOMPARE(without["visits"], told["visits"]);
         QVERIFY(without["held"].empty() && without["not_held"].empty());
 
+        // Before anything was there nothing is promised of it; what nobody foretells is refused.
+        const auto before = ctl({"plan", "--stations", "-", "--from", "2020-01-06"}, shed);
+        QVERIFY2(before.out.contains("There is nothing to plan for") && !before.out.contains("chance"), before.out);
+        QCOMPARE(ctl({"plan", "--stations", "-", "--from", "2100-01-04"}, shed).code, 2);
+
         const auto refused = ctl(asked, R"({"stations":[{"station":"Shed","visit":-1,"at_once":1}]})");
         QCOMPARE(refused.code, 2);
         QVERIFY2(refused.err.contains("/stations/0/visit"), refused.err.constData());
