@@ -20,6 +20,16 @@ std::set<std::string> exceptedOf(const Shop& shop) {
     return requirements;
 }
 
+/// Before a place is read, once it failed and once it was read again.
+std::vector<std::set<std::string>> exceptedAsItIsReadAgain(Shop& shop) {
+    std::vector excepted{exceptedOf(shop)};
+    for (const auto* value : {R"("value":120)", R"("value":310)"}) {
+        shop.pull(5, value);
+        excepted.push_back(exceptedOf(shop));
+    }
+    return excepted;
+}
+
 }
 
 /// What a statement is about, and what stands beside the work (02, "What a signature states", 1 and 5).
@@ -80,11 +90,7 @@ private slots:
             R"({"entry":"directive.issued","on":"2026-05-01","by":"Sam Help","directive":"AD-1","revision":"0","title":"Look at it","issuer":"Authority of Q","issued_by":"authority","state":"Q","effective":"2026-05-20","source":"invented for tests","applies":{"kinds":["envelope"]},"first":{"before_flight":true}})");
         shop.ready(Visit::PartMlInspection);
         const std::set<std::string> excepted{"E1 directive/AD-1", "E1 ml.arc-review"};
-        QCOMPARE(exceptedOf(shop), excepted);
-        shop.pull(5, R"("value":120)");
-        QCOMPARE(exceptedOf(shop), excepted);
-        shop.pull(5, R"("value":310)");
-        QCOMPARE(exceptedOf(shop), excepted);
+        QCOMPARE(exceptedAsItIsReadAgain(shop), std::vector(3, excepted));
     }
     void whatAWithdrawnReleaseReadAgainIsNamed() {
         Shop shop;
@@ -95,11 +101,7 @@ private slots:
                  shop.about() + "}");
         shop.ready(Visit::PartMlInspection);
         const std::set<std::string> excepted{"E1 fabric/grab-strength", "E1 ml.arc-review"};
-        QCOMPARE(exceptedOf(shop), excepted);
-        shop.pull(5, R"("value":120)");
-        QCOMPARE(exceptedOf(shop), excepted);
-        shop.pull(5, R"("value":310)");
-        QCOMPARE(exceptedOf(shop), excepted);
+        QCOMPARE(exceptedAsItIsReadAgain(shop), std::vector(3, excepted));
         shop.pull(7, R"("value":310)");
         QCOMPARE(exceptedOf(shop), std::set<std::string>{"E1 ml.arc-review"});
     }

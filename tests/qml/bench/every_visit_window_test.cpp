@@ -93,6 +93,11 @@ private:
         QSignalSpy done(&release, &ReleaseDesk::signedNow);
         return clicks("bench.sign.confirm") && QTest::qWaitFor([&] { return done.size() == 1; }, 15'000);
     }
+    /// The work described. @return what is wrong with the checklist that comes of it; empty where nothing is
+    [[nodiscard]] static QString wrongAsDescribed(Visit visit, Bench& at) {
+        describe(visit, at);
+        return wrongLines(visit, at);
+    }
     /// From the settled lines to the paper. @return what is wrong; empty where nothing is
     [[nodiscard]] QString endsWithItsPaper(Visit visit, Bench& at) {
         if (!shows(QStringLiteral("bench/%1/release").arg(at.inspection.inspection())) || !waitsFor("bench.sign"))
@@ -142,8 +147,7 @@ private slots:
         const auto visit = Visit::PartMlRepair;
         QVERIFY(opens(visit));
         auto at = bench();
-        describe(visit, at);
-        const auto wrong = wrongLines(visit, at);
+        const auto wrong = wrongAsDescribed(visit, at);
         QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
         QVERIFY(shows(QStringLiteral("bench/%1/release").arg(at.inspection.inspection())));
         QVERIFY(waitsFor("bench.sign"));
@@ -178,8 +182,7 @@ private slots:
         const auto visit = Visit::PartMlComponent;
         QVERIFY(opens(visit));
         auto at = bench();
-        describe(visit, at);
-        const auto wrong = wrongLines(visit, at);
+        const auto wrong = wrongAsDescribed(visit, at);
         QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
         settleAll(visit, at);
         const auto ends = endsWithItsPaper(visit, at);
