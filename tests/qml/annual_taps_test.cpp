@@ -99,7 +99,7 @@ private slots:
         window->requestActivate();
         auto* page = window->findChild<QObject*>(QStringLiteral("bench"));
         QVERIFY(page != nullptr);
-        QTRY_VERIFY_WITH_TIMEOUT(page->property("release").value<QObject*>() != nullptr, 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(page->property("release").value<QObject*>() != nullptr, 30'000);
         auto* desk = qobject_cast<InspectionDesk*>(page->property("desk").value<QObject*>());
         auto* reading = qobject_cast<ReadingDesk*>(page->property("readings").value<QObject*>());
         auto* release = qobject_cast<ReleaseDesk*>(page->property("release").value<QObject*>());
@@ -109,19 +109,19 @@ private slots:
         // It came in: QE-OVB has four cylinders. Its registration leads to its page, and from there.
         hand.key(Qt::Key_K, Qt::ControlModifier);
         auto* search = window->findChild<QObject*>(QStringLiteral("search"));
-        QTRY_VERIFY_WITH_TIMEOUT(search != nullptr && search->property("opened").toBool(), 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(search != nullptr && search->property("opened").toBool(), 30'000);
         hand.type(QStringLiteral("QE-OVB"));
         QTest::qWait(600);
         hand.key(Qt::Key_Return);
-        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("balloon.inspect")) != nullptr, 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("balloon.inspect")) != nullptr, 30'000);
         QTest::qWait(300);
         QVERIFY(hand.tap(QStringLiteral("balloon.inspect")));
         QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("bench.visit.open")) != nullptr &&
                                      hand.find(QStringLiteral("bench.visit.open"))->isEnabled(),
-                                 10'000);
+                                 30'000);
         QTest::qWait(300);
         QVERIFY(hand.tap(QStringLiteral("bench.visit.open")));
-        QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && desk->isOpen(), 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && desk->isOpen(), 30'000);
         const auto& items = desk->file()->items;
         QCOMPARE(std::ranges::count(items, ItemKind::Cylinder, &ItemFacts::kind), 4);
 
@@ -151,7 +151,7 @@ private slots:
             }
             return handed &&
                    QTest::qWaitFor([&] { return desk->file()->inspection.readings.size() > before && !desk->saving(); },
-                                   10'000);
+                                   30'000);
         };
         const auto looks = [&] {
             for (const auto& row : std::vector(desk->lines()->rows()))
@@ -161,7 +161,7 @@ private slots:
                     if (!hand.tap(hand.find(cell) ? cell : done))
                         return false;
                 }
-            return QTest::qWaitFor([&] { return !desk->saving(); }, 10'000);
+            return QTest::qWaitFor([&] { return !desk->saving(); }, 30'000);
         };
         int readings = 0;
         for (int i = 0; i < 200 && leaf() != 3; ++i) {
@@ -173,7 +173,7 @@ private slots:
                 continue;
             }
             QVERIFY(hand.tap(QStringLiteral("bench.rest")));
-            QTRY_VERIFY_WITH_TIMEOUT(!desk->saving(), 10'000);
+            QTRY_VERIFY_WITH_TIMEOUT(!desk->saving(), 30'000);
             QTest::qWait(60);
             if (leaf() == 0)
                 QVERIFY(looks());
@@ -200,20 +200,20 @@ private slots:
                                   qPrintable(release->refusals()->choices().empty()
                                                  ? QString()
                                                  : release->refusals()->choices().front().label),
-                                  10'000);
+                                  30'000);
         QTest::qWait(100);
         QVERIFY(hand.tap(QStringLiteral("bench.sign")));
         // The keyboard stands in the field of the code, which was set long before; it is not counted, as no figure is.
         QTRY_VERIFY_WITH_TIMEOUT(hand.find(QStringLiteral("code.own")) != nullptr &&
                                      hand.find(QStringLiteral("code.own"))->hasActiveFocus(),
-                                 10'000);
+                                 30'000);
         hand.type(QStringLiteral("basket wire 7"));
-        QTRY_VERIFY_WITH_TIMEOUT(release->code()->isReady(), 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(release->code()->isReady(), 30'000);
         QTest::qWait(300);
         const auto* confirm = hand.find(QStringLiteral("bench.sign.confirm"));
-        QTRY_VERIFY_WITH_TIMEOUT(confirm != nullptr && confirm->isEnabled(), 10'000); // it may be asked anew
+        QTRY_VERIFY_WITH_TIMEOUT(confirm != nullptr && confirm->isEnabled(), 30'000); // it may be asked anew
         QVERIFY(hand.tap(QStringLiteral("bench.sign.confirm")));
-        QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && !desk->isOpen(), 10'000);
+        QTRY_VERIFY_WITH_TIMEOUT(desk->loaded() && !desk->isOpen(), 30'000);
         QVERIFY(desk->file()->inspection.closed->body.outcome == Outcome::Released);
 
         qInfo("taps and keys beyond the figures: %d (%d to open it, %d for the readings, %d before the release); %s",

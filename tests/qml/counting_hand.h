@@ -7,6 +7,8 @@
 #include <QRegularExpression>
 #include <QTest>
 
+#include <utility>
+
 namespace crownring::screen {
 
 /// A hand that counts what it does.
@@ -29,8 +31,8 @@ public:
         return findBelow(m_window.contentItem(), name);
     }
     [[nodiscard]] bool tap(const QString& name) {
-        auto* item = find(name);
-        if (item == nullptr || !item->isEnabled())
+        auto* item = awaited(name);
+        if (item == nullptr)
             return false;
         static const QRegularExpression number(QStringLiteral("[0-9]+"));
         ++m_where[QString(name).replace(number, QStringLiteral("#"))];
@@ -48,7 +50,7 @@ public:
         if (field == nullptr || row < 0 || !tap(name))
             return false;
         auto* popup = field->property("popup").value<QObject*>();
-        if (!QTest::qWaitFor([&] { return popup->property("opened").toBool(); }, 3000))
+        if (!QTest::qWaitFor([&] { return popup->property("opened").toBool(); }, 10'000))
             return false;
         auto* list = popup->property("contentItem").value<QQuickItem*>();
         QQuickItem* option = nullptr;
@@ -65,7 +67,7 @@ public:
         }
         if (option == nullptr || !tapAt(option->mapRectToScene(option->boundingRect()).center().toPoint()))
             return false;
-        return QTest::qWaitFor([&] { return !popup->property("visible").toBool(); }, 3000);
+        return QTest::qWaitFor([&] { return !popup->property("visible").toBool(); }, 10'000);
     }
     void key(Qt::Key which, Qt::KeyboardModifiers with = Qt::NoModifier) {
         ++m_count;
@@ -73,8 +75,13 @@ public:
     }
     /// Brings what is out of sight into it.
     void flick() { ++m_count; }
-    /// The digits of a figure are not counted.
+    /// The digits of a figure are not counted. Waits for the keyboard to be where something can be written.
     void type(const QString& figure) {
+        const auto isAtText = [this] {
+            const auto* at = m_window.activeFocusItem();
+            return at != nullptr && at->flags().testFlag(QQuickItem::ItemAcceptsInputMethod);
+        };
+        static_cast<void>(QTest::qWaitFor(isAtText, 10'000));
         for (const auto character : figure)
             QTest::keyClick(&m_window, character.toLatin1());
     }
@@ -92,6 +99,27 @@ public:
     }
 
 private:
+    /// Waits until it is there, can be tapped and stands still; how long that takes is the machine's affair. Null where
+    /// it does not come.
+    [[nodiscard]] QQuickItem* awaited(const QString& name) const {
+        QQuickItem* item = nullptr;
+        QRectF before;
+        const auto isStill = [&] {
+            item = find(name);
+            if (item == nullptr || !item->isEnabled())
+                return false;
+            const auto now = item->mapRectToScene(item->boundingRect());
+            return now == std::exchange(before, now);
+        };
+        return QTest::qWaitFor(
+                   [&] {
+                       QTest::qWait(20);
+                       return isStill();
+                   },
+                   10'000)
+                   ? item
+                   : nullptr;
+    }
     /// Inside the window, and inside all that cuts off what stands in it.
     [[nodiscard]] bool inSight(const QQuickItem& item) const {
         const auto area = item.mapRectToScene(item.boundingRect()).toRect();

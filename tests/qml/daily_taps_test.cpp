@@ -140,6 +140,7 @@ private slots:
         m_form = m_window->findChild<QObject*>(QStringLiteral("form"));
         QVERIFY(m_form != nullptr);
         m_window->requestActivate();
+        QVERIFY(QTest::qWaitForWindowActive(m_window, 30'000));
     }
     void initTestCase_data() {
         QTest::addColumn<QSize>("size");
