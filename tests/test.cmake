@@ -50,7 +50,7 @@ function(crownring_tests room)
         string(REGEX REPLACE "_test$" "" class ${stem})
         add_test(NAME ${room}/${name} COMMAND ${program} ${class})
         set_tests_properties(${room}/${name} PROPERTIES LABELS "${TEST_LABEL}"
-            ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software;RC_PARAMS=seed=20261125;QTEST_FUNCTION_TIMEOUT=600000")
+            ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software;RC_PARAMS=seed=20261125;QTEST_FUNCTION_TIMEOUT=600000;XDG_CACHE_HOME=${CMAKE_BINARY_DIR}/cache")
         # They wipe the database that they are offered, and take turns.
         file(STRINGS ${source} shared REGEX "shared_database\\.h")
         if(shared)

@@ -8,7 +8,7 @@
 namespace crownring::ctl {
 
 int run(const BackupOptions& options, const Common& common) {
-    const auto record = open(common);
+    const auto record = open(common, OpenMode::Existing, Prove::ByTheCall); // the copy is proven
     if (!record)
         return BadInput;
     if (const auto done = record->backUpTo(options.file, options.force ? Replace::Asked : Replace::Never); !done)

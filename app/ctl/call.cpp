@@ -3,6 +3,7 @@
 
 #include "answers/due.h"
 #include "problem/faults/entry_fault.h"
+#include "problem/faults/store_fault.h"
 #include "problem/faults/use_fault.h"
 #include "store/new_record.h"
 #include "text/blank.h"
@@ -21,7 +22,22 @@
 
 namespace crownring::ctl {
 
-std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
+namespace {
+
+/// Where it cannot be proven, that is said; each answer still proves what it reads.
+void proveOnce(Record& record) {
+    const auto proven = record.isProven();
+    if (proven && *proven)
+        return;
+    const auto verdict = proven ? record.verify() : tl::unexpected(proven.error());
+    if (!verdict)
+        std::cerr << "crownringctl: whether the record is intact could not be told: "
+                  << words::message(verdict.error()).toStdString() << "\n";
+}
+
+}
+
+std::unique_ptr<Record> open(const Common& common, OpenMode mode, Prove prove) {
     if (common.record.empty()) {
         refuse(Problem{UseFault::NoRecordNamed});
         return nullptr;
@@ -31,8 +47,13 @@ std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
         refuse(record.error());
         return nullptr;
     }
-    if (const auto reason = (*record)->readOnlyReason())
+    if (prove == Prove::First)
+        proveOnce(**record);
+    const auto reason = (*record)->readOnlyReason();
+    if (reason)
         std::cerr << "crownringctl: " << words::message(*reason).toStdString() << "; it is opened for reading only\n";
+    if (reason && isDamage(reason->fault))
+        return std::move(*record); // nothing else is said from it
     if (const auto unread = (*record)->unreadable(); !unread)
         refuse(unread.error()); // said, and each answer says by itself what it cannot be given without
     else
@@ -42,8 +63,8 @@ std::unique_ptr<Record> open(const Common& common, OpenMode mode) {
     return std::move(*record);
 }
 
-Asked openToAsk(const Common& common) {
-    Asked asked{open(common)};
+Asked openToAsk(const Common& common, Prove prove) {
+    Asked asked{open(common, OpenMode::Existing, prove)};
     if (!asked)
         return asked;
     auto state = asked->snapshot();

@@ -30,8 +30,12 @@ struct Common {
     std::string writer;
 };
 
-/// Opens the record or says why not. Empty after the latter.
-[[nodiscard]] std::unique_ptr<Record> open(const Common& common, OpenMode mode = OpenMode::Existing);
+/// Whether a record that was written to round the program since it was proven last is proven before it is asked.
+enum class Prove { First, ByTheCall };
+
+/// Opens the record or says why not. Empty after the latter. What is not intact is opened for reading only, and said.
+[[nodiscard]] std::unique_ptr<Record> open(const Common& common, OpenMode mode = OpenMode::Existing,
+                                           Prove prove = Prove::First);
 
 /// A record that is asked: all answers are of one state of it.
 struct Asked {
@@ -44,7 +48,7 @@ struct Asked {
     Record* operator->() const { return record.get(); }
 };
 /// Opens it or says why not. Empty after the latter.
-[[nodiscard]] Asked openToAsk(const Common& common);
+[[nodiscard]] Asked openToAsk(const Common& common, Prove prove = Prove::First);
 /// @param day as it stands on the command line
 [[nodiscard]] Asked openToAsk(const Common& common, const std::string& day);
 

@@ -81,11 +81,13 @@ int run(const VerifyOptions& options, const Common& common) {
     const auto expected = expectedOf(options);
     if (!expected)
         return refuse(expected.error());
-    const auto record = openToAsk(common);
+    const auto record = openToAsk(common, Prove::ByTheCall);
     if (!record)
         return BadInput;
-    const auto verdict = record->verify();
+    // From what is found not intact nothing else can be asked.
+    const auto titles = options.json ? words::Titles() : titlesIn(*record);
     const auto questions = record->questions();
+    const auto verdict = record->verify();
     const auto missing = record->missing(*expected);
     if (!verdict)
         return refuse(verdict.error());
@@ -110,7 +112,6 @@ int run(const VerifyOptions& options, const Common& common) {
             answer["questions"].push_back(questionJson(question));
         print(answer);
     } else {
-        const auto titles = titlesIn(*record);
         printVerdict(*record, *verdict, titles);
         for (const auto& end : missing.value_or(std::vector<Acknowledged>{}))
             std::cout << "MISSING: entry " << end.sequence << " of writer " << end.writer.text()
@@ -129,7 +130,7 @@ int run(const VerifyOptions& options, const Common& common) {
 }
 
 int run(const RebuildOptions&, const Common& common) {
-    const auto record = open(common);
+    const auto record = open(common, OpenMode::Existing, Prove::ByTheCall);
     if (!record)
         return BadInput;
     const auto done = record->rebuild();

@@ -66,6 +66,7 @@ std::string utcNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODa
 SqlRecord::Writing::Writing(SqlRecord& record)
     : m_record(record), m_interrupted(record), m_transaction(*record.m_connection) {
     record.forgetWhatOthersWrote();
+    m_wasProven = record.isFile() && record.isProvenNow(); // nobody else can write from here on
     record.m_inTransaction = true; // not before the lock is had: where that fails nobody would take it back
 }
 
@@ -81,6 +82,8 @@ void SqlRecord::Writing::commit() {
         Ears::tell(*m_record.m_connection);
     m_transaction.commit();
     m_committed = true;
+    if (m_wasProven)
+        m_record.keepProven();
 }
 
 Result<bool> SqlRecord::othersWrote() {
@@ -161,8 +164,8 @@ void SqlRecord::makeNames(const Body& body) {
 }
 
 Results<Receipt> SqlRecord::append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) {
-    if (m_readOnlyReason)
-        return tl::unexpected(std::vector{placed(*m_readOnlyReason, file, 0)});
+    if (const auto why = readOnlyReason())
+        return tl::unexpected(std::vector{placed(*why, file, 0)});
     // Ids are fixed the first time, so that doing it again can double nothing.
     auto receipt = withServer([&] { return appendOnce(entries, file, judge); });
     if (receipt && receipt->end)
@@ -269,6 +272,7 @@ Result<void> SqlRecord::rebuild() {
             remake(m_journal, m_projector, tallies());
             transaction.commit();
             m_readOnlyReason.reset();
+            m_flaw.reset();
         });
     });
 }

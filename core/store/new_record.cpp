@@ -2,6 +2,8 @@
 #include "store/new_record.h"
 
 #include "store/connection/connection.h"
+#include "store/proof/proven.h"
+#include "store/proof/written_state.h"
 
 namespace crownring {
 
@@ -28,13 +30,17 @@ Result<NewRecord> NewRecord::at(const std::string& location, const WriterId& wri
     auto record = openRecord(draft->path(), OpenMode::OrCreate, writer);
     if (!record)
         return tl::unexpected(record.error());
-    return NewRecord(std::move(*draft), std::move(*record));
+    return NewRecord(location, std::move(*draft), std::move(*record));
 }
 
 Result<void> NewRecord::keep() {
     m_record.reset();
     auto draft = std::move(m_draft); // gone at the end where it may not be kept
-    return draft.keep();
+    const bool proven = Proven(draft.path()).stoodAs(writtenStateOfFile(draft.path()));
+    auto kept = draft.keep();
+    if (kept && proven) // by another name
+        Proven(m_location).keep(writtenStateOfFile(m_location));
+    return kept;
 }
 
 }

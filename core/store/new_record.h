@@ -21,8 +21,10 @@ public:
     [[nodiscard]] Result<void> keep();
 
 private:
-    NewRecord(Draft draft, std::unique_ptr<Record> record) : m_draft(std::move(draft)), m_record(std::move(record)) {}
+    NewRecord(std::string location, Draft draft, std::unique_ptr<Record> record)
+        : m_location(std::move(location)), m_draft(std::move(draft)), m_record(std::move(record)) {}
 
+    std::string m_location;
     Draft m_draft;
     std::unique_ptr<Record> m_record; ///< closed before the draft goes
 };

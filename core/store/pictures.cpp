@@ -5,13 +5,11 @@
 namespace crownring {
 
 Result<std::string> SqlRecord::keepPicture(const Picture& picture) {
-    if (m_readOnlyReason)
-        return tl::unexpected(*m_readOnlyReason);
+    if (auto why = readOnlyReason())
+        return tl::unexpected(std::move(*why));
     return withServer([&] {
         return guarded([&] {
-            const Interrupted interrupted(*this);
-            Transaction transaction(*m_connection);
-            forgetWhatOthersWrote();
+            Writing transaction(*this);
             auto digest = PictureTable(*m_connection).keep(picture);
             tallies().settlePictures();
             transaction.commit();

@@ -81,7 +81,10 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
     }
     if (!readOnly)
         readOnly = whyNotWritten(*connection);
-    return std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
+    auto record = std::make_unique<SqlRecord>(std::move(connection), writer.empty() ? thisMachine() : writer, readOnly);
+    if (version == 0)
+        record->keepProven();
+    return record;
 }
 
 }
@@ -100,7 +103,8 @@ std::optional<Problem> whyNoRecordAt(const std::string& location) {
 
 SqlRecord::SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason)
     : m_connection(std::move(connection)), m_writer(std::move(writer)), m_readOnlyReason(std::move(readOnlyReason)),
-      m_names(*m_connection), m_journal(*m_connection), m_projector(*m_connection, m_names) {
+      m_proven(m_connection->location()), m_names(*m_connection), m_journal(*m_connection),
+      m_projector(*m_connection, m_names) {
     m_otherVersion = isOfAnotherSchema(*m_connection);
     if (m_otherVersion)
         m_journal.trustAmendments();

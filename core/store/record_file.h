@@ -32,6 +32,12 @@ public:
     /// Whether another program has written since this was asked last; the first time nobody has. Cheap: to be asked
     /// several times a second. Between snapshots only.
     virtual Result<bool> othersWrote() = 0;
+    /// Whether it was found intact as a whole once, by anything that this user ran, and nothing but this program has
+    /// written to it since; true also of what is of another version, of which nothing can be told. Cheap.
+    virtual Result<bool> isProven() = 0;
+    /// What a verification beside it has found: of a record that is not intact nothing is said any more, and it may
+    /// only be read, until it is rebuilt.
+    virtual void heed(const Verdict& verdict) = 0;
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
     /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.
@@ -40,7 +46,8 @@ public:
     /// of records only an older copy of this one, all of whose entries and photographs it holds, that nobody has open.
     /// @return FileExists, FileUnwritable; StoreFailed where the copy does not pass
     virtual Result<void> backUpTo(const std::string& file, Replace replace = Replace::Never) = 0;
-    /// Empty, or why the record may only be read: its file or folder cannot be written, or it is of a later version.
+    /// Empty, or why the record may only be read: it is not intact, its file or folder cannot be written, or it is of a
+    /// later version.
     [[nodiscard]] virtual std::optional<Problem> readOnlyReason() const = 0;
 };
 

@@ -7,6 +7,7 @@
 #include "store/connection/ears.h"
 #include "store/journal/journal_table.h"
 #include "store/projection/projector.h"
+#include "store/proof/proven.h"
 #include "store/queries/adoption_reader.h"
 #include "store/queries/facts_reader.h"
 #include "store/record_file.h"
@@ -32,6 +33,9 @@ auto guarded(Act act) -> Result<decltype(act())> {
 class SqlRecord final : public Record {
 public:
     SqlRecord(std::unique_ptr<Connection> connection, WriterId writer, std::optional<Problem> readOnlyReason);
+    ~SqlRecord() override;
+    /// To be told of what was made just now, and holds nothing.
+    void keepProven();
 
     Results<Receipt> append(std::vector<NumberedEntry> entries, const std::string& file, const Judge& judge) override;
     Result<std::vector<JournalLine>> lines(const JournalQuery& query) override;
@@ -69,9 +73,11 @@ public:
     Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
     [[nodiscard]] std::optional<Acknowledged> lastAcknowledged() const override { return m_acknowledged; }
     Result<bool> othersWrote() override;
+    Result<bool> isProven() override;
+    void heed(const Verdict& verdict) override;
     Result<void> rebuild() override;
     Result<void> backUpTo(const std::string& file, Replace replace) override;
-    [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_readOnlyReason; }
+    [[nodiscard]] std::optional<Problem> readOnlyReason() const override { return m_flaw ? m_flaw : m_readOnlyReason; }
 
 private:
     /// @throws StoreError where the record holds no such item or balloon
@@ -119,9 +125,21 @@ private:
     void write(Entry& entry);
     void writeAmendment(const Entry& amendment, const EntryId& target);
 
+    /// A file is written to once more when it is closed.
+    struct Closing {
+        std::string file;
+        std::optional<Proven> proven; ///< where it was when it began to be closed
+        ~Closing();
+    };
+    [[nodiscard]] bool isFile() const { return m_connection->dialect() == Dialect::Sqlite; }
+    [[nodiscard]] bool isProvenNow() const;
+
+    Closing m_closing; ///< goes after the connection
     std::unique_ptr<Connection> m_connection;
     WriterId m_writer;
     std::optional<Problem> m_readOnlyReason;
+    std::optional<Problem> m_flaw; ///< what a verification found
+    Proven m_proven;
     bool m_otherVersion = false; ///< a later one, which may keep account of what answers rest on in another way
     Names m_names;
     JournalTable m_journal;
@@ -154,6 +172,8 @@ private:
 
 template <class Act>
 auto SqlRecord::answered(Act act) -> Result<decltype(act())> {
+    if (m_flaw)
+        return tl::unexpected(*m_flaw);
     auto answer = guarded([&] {
         const auto state = oneState();
         return act();
@@ -180,6 +200,7 @@ private:
     SqlRecord& m_record;
     Interrupted m_interrupted;
     Transaction m_transaction;
+    bool m_wasProven = false;
     bool m_committed = false;
 };
 

@@ -279,6 +279,7 @@ Window {
                 onCorrect: entry => form.correct(entry)
                 onVoidEntry: entry => form.voidEntry(entry)
                 onDefectOfFlight: flight => form.defectOfFlight(flight)
+                onOpenAsked: files.open()
             }
             EmptyPlace {
                 anchors.fill: parent

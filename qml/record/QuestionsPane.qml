@@ -2,6 +2,7 @@
 import QtQuick
 import Crownring.Theme
 import Crownring.Parts
+import Crownring.Desk
 import Crownring.Record
 
 // What the record contradicts itself about, until somebody answers.
@@ -54,8 +55,8 @@ Item {
     EmptyPlace {
         anchors.fill: parent
         visible: pane.place.ready && questions.count === 0
-        title: qsTr("No open question")
-        text: qsTr("Entries that contradict each other would be listed here.")
+        title: Desk.damaged ? qsTr("Nothing is said from a record that is not intact") : qsTr("No open question")
+        text: Desk.damaged ? "" : qsTr("Entries that contradict each other would be listed here.")
         shape: LineSign.Record
     }
 }

@@ -17,6 +17,7 @@ FocusScope {
     signal correct(entry: string)
     signal voidEntry(entry: string)
     signal defectOfFlight(flight: string)
+    signal openAsked // another record
 
     readonly property alias place: record
     readonly property alias intake: flights
@@ -55,8 +56,9 @@ FocusScope {
     Segments {
         id: leaves
         x: page.phone ? Theme.tight : Theme.wide
-        names: page.phone ? [qsTr("Journal"), qsTr("Questions %1").arg(record.questions.count), qsTr("Flights"), qsTr("Upkeep")]
-                          : [qsTr("Journal"), qsTr("Open questions %1").arg(record.questions.count), qsTr("Flights from a file"), qsTr("Verify and back up")]
+        readonly property string howMany: Desk.damaged ? "–" : String(record.questions.count)
+        names: page.phone ? [qsTr("Journal"), qsTr("Questions %1").arg(leaves.howMany), qsTr("Flights"), qsTr("Upkeep")]
+                          : [qsTr("Journal"), qsTr("Open questions %1").arg(leaves.howMany), qsTr("Flights from a file"), qsTr("Verify and back up")]
         current: page.leaf
         onChosen: index => page.leaf = index
     }
@@ -119,5 +121,6 @@ FocusScope {
         width: Math.min(parent.width, 760)
         visible: page.leaf === 3
         place: record
+        onOpenAsked: page.openAsked()
     }
 }

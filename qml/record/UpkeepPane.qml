@@ -11,6 +11,7 @@ Item {
     id: pane
 
     required property RecordPlace place
+    signal openAsked // another record
 
     Scroll {
         anchors.fill: parent
@@ -29,7 +30,7 @@ Item {
         }
         Label {
             width: parent.width
-            text: qsTr("Every entry carries a hash over itself and over the one before it. Verifying computes them all again: a change anywhere in the past shows.")
+            text: qsTr("Every entry carries a hash over itself and over the one before it. Verifying computes them all again: a change anywhere in the past shows. Crownring does so by itself, beside your work, when something else has written to the file.")
         }
         Row {
             spacing: Theme.snug
@@ -75,7 +76,7 @@ Item {
         }
         Label {
             width: parent.width
-            text: qsTr("Makes every clock, due date and list anew from the journal. Nothing that was written is lost. It refuses where an entry itself is not what was written: then go back to a backup, opened with --record and its name.")
+            text: qsTr("Makes every clock, due date and list anew from the journal. Nothing that was written is lost. It refuses where an entry itself is not what was written: then go back to a backup.")
         }
         Button {
             objectName: "rebuild"
@@ -90,6 +91,20 @@ Item {
             text: rebuilding.outcome
             color: rebuilding.failed ? Theme.ember : Theme.ink
             Accessible.role: Accessible.AlertMessage
+        }
+        Rule { width: parent.width }
+        Heading {
+            width: parent.width
+            text: qsTr("Go back to a backup")
+        }
+        Label {
+            width: parent.width
+            text: qsTr("Opens another file: a backup, or another record. This one stays as it is. Keep it: what was altered, and when, can be looked for in it.")
+        }
+        Button {
+            objectName: "upkeep.open"
+            text: qsTr("Open a backup or another file …")
+            onClicked: pane.openAsked()
         }
         Rule { width: parent.width }
         Heading {

@@ -20,6 +20,8 @@ struct Answer {
     [[nodiscard]] json document() const { return json::parse(out); }
 };
 
+bool saysNotIntact(const Answer& answer) { return answer.errors.find("not intact") != std::string::npos; }
+
 constexpr const char* shed =
     R"({"entry":"item.entered","on":"2024-01-01","item":"E1","kind":"envelope","serial":"101","made":"2016-05","brought_forward":{"minutes":12000,"landings":190}}
 {"entry":"item.entered","on":"2024-01-01","item":"C1","kind":"cylinder","serial":"7","made":"2016-05","brought_forward":{"minutes":null}}
@@ -215,6 +217,33 @@ private slots:
         QCOMPARE(call({"due", "--on", "2024-06-01", "--json"}).status, 2);
         QCOMPARE(call({"rebuild"}).status, 0);
         QCOMPARE(call(asked).status, 0);
+    }
+    /// Nothing that is answered rests on the text of the entry itself, and nobody asked for a verification.
+    void whereAnEntryWasAlteredNothingIsSaidAndNothingWritten() {
+        QCOMPARE(call({"post", "-"}, wholeBalloon).status, 0);
+        const QStringList asked{"rig-up", "--kit", "E1,B1,R1,C2", "--on", "2024-06-01"};
+        QCOMPARE(call(asked).status, 0);
+        QFile file(m_record);
+        QVERIFY(file.open(QIODevice::ReadWrite));
+        auto bytes = file.readAll();
+        QVERIFY(bytes.contains(R"("minutes":60)"));
+        bytes.replace(R"("minutes":60)", R"("minutes":50)");
+        QVERIFY(file.seek(0) && file.write(bytes) == bytes.size());
+        file.close();
+        const auto answer = call(asked + QStringList("--json"));
+        QCOMPARE(answer.status, 1);
+        QCOMPARE(answer.document()["may_fly"], false);
+        QCOMPARE(answer.document()["reasons"][0]["reason"], "cannot-say");
+        for (const QStringList& call : {QStringList{"due"}, QStringList{"clock", "E1"}, QStringList{"balloons"},
+                                        QStringList{"forecast", "--to", "2027-01-01"}, QStringList{"agenda"}}) {
+            const auto refused = this->call(call);
+            QVERIFY2(refused.status == 2 && saysNotIntact(refused), refused.errors.c_str());
+            QCOMPARE(refused.out, std::string());
+        }
+        const auto posted = call({"post", "-"}, R"({"entry":"balloon.entered","on":"2024-01-02","balloon":"QE-OAK"})");
+        QVERIFY2(posted.status == 2 && saysNotIntact(posted), posted.errors.c_str());
+        QCOMPARE(call({"journal", "--json"}).status, 0);
+        QCOMPARE(call({"verify", "--json"}).document()["intact"], false);
     }
     void verifyAnswersAndFails() {
         const auto good = call({"verify", "--json"});

@@ -48,6 +48,7 @@ struct DemoHouse {
         const auto file = folder.filePath(QStringLiteral("record.sqlite"));
         if (filled == Filled::Demo && !copyDemoRecord(file))
             qFatal("the demo fleet cannot be posted");
+        house.desk.proveWhole(false); // by a test of its own
         house.desk.open(file);
     }
     /// Waits until the fleet's sheet is there.

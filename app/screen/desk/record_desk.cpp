@@ -5,6 +5,7 @@
 #include "problem/faults/store_fault.h"
 #include "screen/desk/acknowledgements.h"
 #include "screen/desk/house.h"
+#include "screen/desk/prover.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 #include "words/words.h"
@@ -24,6 +25,8 @@ namespace {
 
 /// What another program writes is to be on the screen within two seconds.
 constexpr std::chrono::milliseconds betweenLooks{400};
+/// What is altered round the program is noticed so long after it, and the time of a proof.
+constexpr std::chrono::milliseconds betweenProofs{5000};
 
 /// What stands in the folder for what is temporary is gone soon, and nobody asks for it.
 bool isKept(const QString& location) {
@@ -32,18 +35,33 @@ bool isKept(const QString& location) {
 
 }
 
-RecordDesk::RecordDesk(QObject* parent) : QObject(parent), m_worker(new QObject), m_looking(new QTimer(m_worker)) {
+RecordDesk::RecordDesk(QObject* parent)
+    : QObject(parent), m_worker(new QObject), m_looking(new QTimer(m_worker)), m_proving(new QTimer(m_worker)) {
     m_thread.setObjectName(QStringLiteral("storage"));
+    m_prover = new Prover(
+        [this](const Verdict& verdict) {
+            if (m_record) {
+                m_record->heed(verdict);
+                tellDamage();
+            }
+        },
+        m_worker);
     m_looking->setInterval(betweenLooks);
     connect(m_looking, &QTimer::timeout, m_worker, [this] { lookForOthers(); });
-    connect(&m_thread, &QThread::started, m_looking, qOverload<>(&QTimer::start));
+    m_proving->setInterval(betweenProofs);
+    connect(m_proving, &QTimer::timeout, m_worker, [this] { lookForProof(); });
+    for (auto* timer : {m_looking, m_proving})
+        connect(&m_thread, &QThread::started, timer, qOverload<>(&QTimer::start));
     m_worker->moveToThread(&m_thread);
     connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
     m_thread.start();
 }
 
 RecordDesk::~RecordDesk() {
-    hand([this] { m_record.reset(); });
+    hand([this] {
+        m_prover->stop();
+        m_record.reset();
+    });
     QMetaObject::invokeMethod(
         m_worker, [this] { m_thread.quit(); }, Qt::QueuedConnection);
     m_thread.wait();
@@ -59,6 +77,11 @@ void RecordDesk::lookForOthers() {
     // Where the record cannot be asked now, who asks it for something says so.
     if (m_record && m_record->othersWrote().value_or(false))
         QMetaObject::invokeMethod(this, [this] { emit changed(); });
+}
+
+void RecordDesk::lookForProof() {
+    if (m_record && m_provesWhole)
+        m_prover->look(*m_record, outward(m_openedAt));
 }
 
 void RecordDesk::open(const QString& location, const QByteArray& firstEntries) {
@@ -88,6 +111,7 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
             setState(state, trouble);
         });
     };
+    m_prover->stop();
     auto record = openRecord(location, OpenMode::OrCreate);
     if (!record)
         return tell(State::Failed, Words::problem(record.error()));
@@ -111,6 +135,7 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
     static_cast<void>(m_record->othersWrote()); // from here on
     const auto readOnly = m_record->readOnlyReason();
     tell(State::Open, readOnly ? words::message(*readOnly) : QString(), readOnly.has_value());
+    lookForProof();
 }
 
 void RecordDesk::keepAcknowledged() {

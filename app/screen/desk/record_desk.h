@@ -14,6 +14,7 @@
 #include <QThread>
 #include <QtQml/qqmlregistration.h>
 
+#include <atomic>
 #include <functional>
 #include <memory>
 #include <vector>
@@ -23,6 +24,8 @@ class QJSEngine;
 class QQmlEngine;
 
 namespace crownring::screen {
+
+class Prover;
 
 /// Calls `then` with the result on the owner's thread, unless the owner is gone or the question could not be asked.
 template <class Answer, class Then>
@@ -70,6 +73,8 @@ public:
     /// The program opens a record with the demo fleet, apart from the user's own.
     Q_INVOKABLE void askDemo();
     Q_INVOKABLE void askOwn();
+    /// Whether what is opened from now on is proven as a whole beside its use; else each answer proves what it reads.
+    void proveWhole(bool asked) { m_provesWhole = asked; }
     /// Somebody said that it is meant to be set back.
     Q_INVOKABLE void goOnSetBack();
 
@@ -105,6 +110,7 @@ private:
     void hand(std::function<void()> work);
     /// On the storage thread: whether another program has written.
     void lookForOthers();
+    void lookForProof();
     void setState(State state, const QString& trouble = {});
     void openThere(const std::string& location, const QByteArray& firstEntries);
     /// Tells the screen when the record was found damaged, or is so no more.
@@ -117,6 +123,8 @@ private:
     QThread m_thread;
     QObject* m_worker;                ///< lives on the thread
     QTimer* m_looking;                ///< its
+    QTimer* m_proving;                ///< its
+    Prover* m_prover;                 ///< its
     std::unique_ptr<Record> m_record; ///< touched on the thread only
     State m_state = State::Waiting;
     QString m_location;
@@ -129,6 +137,7 @@ private:
     bool m_damaged = false;
     bool m_demo = false;
     bool m_brought = false;
+    std::atomic_bool m_provesWhole = true;
 };
 
 template <class Function>

@@ -126,6 +126,9 @@ Sources sourcesOf(StoreFault fault) {
     case StoreFault::JournalAltered:
         return {QT_TRANSLATE_NOOP("Problem", "the journal itself is not intact: %1"),
                 QT_TRANSLATE_NOOP("Problem", "go back to a copy that is intact")};
+    case StoreFault::RecordAltered:
+        return {QT_TRANSLATE_NOOP("Problem", "the record is not intact: %1"),
+                QT_TRANSLATE_NOOP("Problem", "go back to a copy that is intact")};
     case StoreFault::AmendsItself:
         return {QT_TRANSLATE_NOOP("Problem", "what the record holds is damaged: the entry '%1' amends itself"),
                 QT_TRANSLATE_NOOP("Problem", "verify the record")};

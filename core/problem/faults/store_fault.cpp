@@ -69,6 +69,8 @@ FaultRow rowOf(StoreFault fault) {
         return {"entry-altered", Code::StoreFailed};
     case StoreFault::JournalAltered:
         return {"journal-altered", Code::StoreFailed};
+    case StoreFault::RecordAltered:
+        return {"record-altered", Code::StoreFailed};
     case StoreFault::AmendsItself:
         return {"amends-itself", Code::StoreFailed};
     case StoreFault::JournalLacks:
@@ -118,6 +120,7 @@ bool isDamage(const Fault& fault) {
     case StoreFault::SubjectNotIntact:
     case StoreFault::EntryAltered:
     case StoreFault::JournalAltered:
+    case StoreFault::RecordAltered:
     case StoreFault::AmendsItself:
     case StoreFault::JournalLacks:
         return true;

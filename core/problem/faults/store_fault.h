@@ -40,6 +40,7 @@ enum class StoreFault : std::uint8_t {
     SubjectNotIntact, ///< %1: the item or balloon
     EntryAltered,     ///< %1: the id of an entry
     JournalAltered,   ///< %1: what is wrong with it
+    RecordAltered,    ///< %1: what is wrong with it
     AmendsItself,     ///< %1: the id of an entry
     JournalLacks,     ///< %1: the id of an entry that another amends
     CopyDamaged,

@@ -13,7 +13,7 @@ std::optional<FileStamp> stampOfFile(const std::string& file) {
     if (::stat(file.c_str(), &found) != 0)
         return std::nullopt;
     constexpr std::int64_t second = 1'000'000'000;
-    return FileStamp{found.st_dev, found.st_ino, found.st_size, found.st_mtim.tv_sec * second + found.st_mtim.tv_nsec};
+    return FileStamp{found.st_dev, found.st_ino, found.st_size, found.st_ctim.tv_sec * second + found.st_ctim.tv_nsec};
 }
 
 std::optional<FileStamp> stampBeside(const std::string& file, const char* ending) {

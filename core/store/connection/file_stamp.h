@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-/// Which file a name leads to, and when it was last written.
+/// Which file a name leads to, and when it was last changed.
 
 #include <cstdint>
 #include <optional>
@@ -13,7 +13,7 @@ struct FileStamp {
     std::uint64_t device = 0;
     std::uint64_t number = 0; ///< of the file on its device
     std::int64_t size = 0;
-    std::int64_t changed = 0; ///< nanoseconds
+    std::int64_t changed = 0; ///< nanoseconds; who alters a file cannot choose it, as the time of its last writing
     [[nodiscard]] bool isSameFile(const FileStamp& other) const {
         return device == other.device && number == other.number;
     }
