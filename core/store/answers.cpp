@@ -162,11 +162,11 @@ Result<std::vector<AdoptedProgramme>> SqlRecord::adoptions(CivilDate on) {
 }
 
 Result<std::string> SqlRecord::programmeDocument(const ProgrammeId& programme) {
-    return guarded([&] { return AdoptionReader(*m_connection).latestDocument(programme); });
+    return answered([&] { return AdoptionReader(*m_connection).latestDocument(programme); });
 }
 
 Result<std::vector<DoneUnder>> SqlRecord::doneUnder(const std::string& ref) {
-    return guarded([&] {
+    return answered([&] {
         Statement rows(*m_connection,
                        "SELECT d.entry_id, i.text, r.text FROM done d"
                        " JOIN name i ON i.name_no = d.item_no JOIN name r ON r.name_no = d.requirement_no"
@@ -203,7 +203,7 @@ Result<std::vector<Renaming>> SqlRecord::renamings(CivilDate on) {
 }
 
 Result<std::vector<LoggedFlight>> SqlRecord::flights(const Registration& balloon, CivilDate first, CivilDate last) {
-    return guarded(
+    return answered(
         [&] { return BalloonReader(*m_connection, m_names).flights(balloon, numberOf(balloon), first, last); });
 }
 
@@ -276,7 +276,7 @@ Result<void> SqlRecord::fabric(const std::vector<ItemId>& items, CivilDate on,
 }
 
 Result<std::vector<std::optional<Figures>>> SqlRecord::clocks(const std::vector<ItemDay>& asked) {
-    return guarded([&] {
+    return answered([&] {
         std::vector<ClockReader::Asked> numbered;
         numbered.reserve(asked.size());
         for (const auto& [item, day] : asked)
@@ -286,7 +286,7 @@ Result<std::vector<std::optional<Figures>>> SqlRecord::clocks(const std::vector<
 }
 
 Result<UseLogs> SqlRecord::useLogs(const std::vector<ItemId>& items, CivilDate first, CivilDate last) {
-    return guarded([&] {
+    return answered([&] {
         UseReader reader(*m_connection, m_names, first, last);
         if (items.empty())
             return reader.readAll();

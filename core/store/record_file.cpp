@@ -56,15 +56,17 @@ std::unique_ptr<SqlRecord> open(const std::string& location, OpenMode mode, cons
     const QFileInfo file(QString::fromStdString(location));
     if (const auto why = whyNoRecordAt(location))
         throw StoreError(*why);
-    if (!shared && mode == OpenMode::Existing && (!file.exists() || file.size() == 0))
+    if (!shared && mode != OpenMode::OrCreate && (!file.exists() || file.size() == 0))
         throw StoreError(file.exists() ? StoreFault::EmptyFile : StoreFault::NoRecord, {location});
 
-    auto readOnly = shared ? std::nullopt : whyOnlyRead(location);
+    auto readOnly = shared                     ? std::nullopt
+                    : mode == OpenMode::ToRead ? std::optional(Problem{StoreFault::ReadOnlyFile})
+                                               : whyOnlyRead(location);
     auto connection = std::make_unique<Connection>(location, readOnly ? Access::ReadOnly : Access::ReadWrite);
     const auto steps = migrationSteps(connection->dialect());
     const int version = schemaVersion(*connection);
     const int newest = steps.back().version;
-    if (version == 0 && mode == OpenMode::Existing)
+    if (version == 0 && mode != OpenMode::OrCreate)
         throw StoreError(StoreFault::NoRecord, {location});
     if (version > newest) {
         readOnly = Problem{StoreFault::Newer, {version, newest}};

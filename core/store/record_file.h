@@ -53,6 +53,7 @@ public:
 
 enum class OpenMode {
     Existing, ///< StoreUnopened when there is no such record
+    ToRead,   ///< the same, and not a byte of it is written, not even when it is closed
     OrCreate, ///< made when there is none
 };
 

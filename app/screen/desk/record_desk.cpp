@@ -3,9 +3,9 @@
 
 #include "acts/post.h"
 #include "problem/faults/store_fault.h"
-#include "screen/desk/acknowledgements.h"
 #include "screen/desk/house.h"
-#include "screen/desk/prover.h"
+#include "screen/desk/proof/acknowledgements.h"
+#include "screen/desk/proof/prover.h"
 #include "words/border.h"
 #include "words/problem_words.h"
 #include "words/words.h"

@@ -102,12 +102,12 @@ QString connectOptions(const QUrlQuery& asked) {
 
 Connection::Connection(const std::string& location, Access access)
     : m_name(QUuid::createUuid().toString()), m_location(location),
-      m_dialect(isPostgres(location) ? Dialect::Postgres : Dialect::Sqlite) {
+      m_dialect(isPostgres(location) ? Dialect::Postgres : Dialect::Sqlite), m_access(access) {
     QSqlDatabase::addDatabase(m_dialect == Dialect::Sqlite ? QStringLiteral("QSQLITE") : QStringLiteral("QPSQL"),
                               m_name);
     try {
         if (m_dialect == Dialect::Sqlite)
-            openSqlite(access);
+            openSqlite();
         else
             openPostgres();
     } catch (...) {
@@ -119,7 +119,7 @@ Connection::Connection(const std::string& location, Access access)
 Connection::~Connection() {
     {
         auto db = database();
-        if (m_dialect == Dialect::Sqlite && db.isOpen())
+        if (m_dialect == Dialect::Sqlite && m_access == Access::ReadWrite && db.isOpen())
             letGoOfLog(); // one file is then the whole truth: people copy it
         db.close();
     }
@@ -179,13 +179,13 @@ QString Connection::nameOf(const std::string& file, bool alone) {
     return url.toString(QUrl::FullyEncoded);
 }
 
-void Connection::openSqlite(Access access) {
+void Connection::openSqlite() {
     auto db = database();
     m_file = stampOfFile(m_location);
-    m_alone = access == Access::ReadOnly && m_file && !isFolderWritable(m_location) &&
+    m_alone = m_access == Access::ReadOnly && m_file && !isFolderWritable(m_location) &&
               !stampBeside(m_location, "-wal") && !stampBeside(m_location, "-journal");
     db.setDatabaseName(nameOf(m_location, m_alone));
-    if (access == Access::ReadOnly)
+    if (m_access == Access::ReadOnly)
         db.setConnectOptions(m_alone ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_OPEN_URI")
                                      : QStringLiteral("QSQLITE_OPEN_READONLY"));
     if (!db.open())
@@ -203,7 +203,7 @@ void Connection::openSqlite(Access access) {
     set("trusted_schema", "OFF", "0");
     set("cache_size", "-65536", "-65536");
     set("temp_store", "MEMORY", "2");
-    if (access == Access::ReadOnly)
+    if (m_access == Access::ReadOnly)
         return;
     // WAL needs shared memory; where the file system has none SQLite keeps its answer and the older way serves as well.
     static_cast<void>(ask(QStringLiteral("PRAGMA journal_mode = WAL")));

@@ -70,14 +70,15 @@ public:
 
 private:
     [[nodiscard]] static QString nameOf(const std::string& file, bool alone);
-    void openSqlite(Access access);
+    void openSqlite();
     void openPostgres() const;
 
     QString m_name;
     std::string m_location;
     Dialect m_dialect;
     std::optional<FileStamp> m_file; ///< nothing where it is no file
-    bool m_alone = false;            ///< read without locks
+    Access m_access;
+    bool m_alone = false; ///< read without locks
     int m_reopened = 0;
 };
 

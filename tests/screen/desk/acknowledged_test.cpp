@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "acts/post.h"
-#include "screen/desk/acknowledgements.h"
 #include "screen/desk/house.h"
+#include "screen/desk/proof/acknowledgements.h"
 #include "test_class.h"
 
 #include <QDir>

@@ -194,39 +194,6 @@ private slots:
         QVERIFY(m_demo->settled());
         QCOMPARE(m_demo->house.fleet.sheet()->rows().size(), before);
     }
-    /// No answer rests on it, and nobody asked for a verification.
-    void anEntryThatIsAlteredWhileItIsOpenIsNoticed() {
-        auto& desk = m_demo->house.desk;
-        desk.proveWhole(true);
-        desk.open(desk.location());
-        QTRY_VERIFY_WITH_TIMEOUT(desk.isOpen(), 30'000);
-        QVERIFY(m_demo->settled());
-        QTest::qWait(500);
-        QVERIFY(!desk.isDamaged());
-        {
-            QSqlDatabase other = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("other"));
-            other.setDatabaseName(desk.location());
-            QVERIFY(other.open());
-            QSqlQuery query(other);
-            for (const auto* statement :
-                 {"DROP TRIGGER entry_is_never_changed",
-                  "UPDATE entry SET body = replace(body, '\"by\"', '\"bz\"') WHERE entry_no = (SELECT max(entry_no)"
-                  " FROM entry WHERE body LIKE '%\"by\"%')"})
-                QVERIFY(query.exec(QString::fromLatin1(statement)));
-            QCOMPARE(query.numRowsAffected(), 1);
-        }
-        QSqlDatabase::removeDatabase(QStringLiteral("other"));
-        QTRY_VERIFY_WITH_TIMEOUT(desk.isDamaged(), 120'000);
-        QVERIFY(desk.readOnly());
-        QVERIFY2(desk.trouble().contains(QStringLiteral("is not what was written")), qPrintable(desk.trouble()));
-        auto posted = desk.ask([](Record& record) {
-            return postText(record, record, R"({"entry":"balloon.entered","on":"2026-01-01","balloon":"QE-NEW"})", {})
-                .has_value();
-        });
-        posted.waitForFinished();
-        QVERIFY(!posted.result());
-        desk.proveWhole(false);
-    }
 };
 
 CROWNRING_TEST(RecordPlaceTest, QCoreApplication)

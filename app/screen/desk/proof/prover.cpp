@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/desk/prover.h"
+#include "screen/desk/proof/prover.h"
 
 #include <QThread>
 
@@ -10,10 +10,11 @@ namespace crownring::screen {
 namespace {
 
 /// Where others write all the time, proofs take at most this part of it.
-constexpr int oneIn = 20;
+constexpr int oneIn = 5;
 
 Result<Verdict> proofOf(const std::string& location, const std::shared_ptr<std::atomic_bool>& stop) {
-    const auto record = openRecord(location, OpenMode::Existing);
+    // What wrote when it is closed would look like another program that had written.
+    const auto record = openRecord(location, OpenMode::ToRead);
     if (!record)
         return tl::unexpected(record.error());
     return (*record)->verify([stop](double) { return !stop->load(); });

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "screen/desk/acknowledgements.h"
+#include "screen/desk/proof/acknowledgements.h"
 
 #include "words/border.h"
 
