@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screen/desk/proof/prover.h"
 
+#include "problem/faults/store_fault.h"
+
 #include <QThread>
 
 #include <utility>
@@ -38,7 +40,8 @@ void Prover::stop() {
 }
 
 void Prover::look(Record& record, const std::string& location) {
-    if (m_stop || Clock::now() < m_notBefore || record.isProven().value_or(true))
+    const auto why = record.readOnlyReason();
+    if (m_stop || Clock::now() < m_notBefore || (why && isDamage(why->fault)) || record.isProven().value_or(true))
         return;
     m_began = Clock::now();
     m_stop = std::make_shared<std::atomic_bool>(false);
