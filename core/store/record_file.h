@@ -40,6 +40,8 @@ public:
     virtual void heed(const Verdict& verdict) = 0;
     /// Throws all projections away and makes them anew from the journal, in one transaction.
     virtual Result<void> rebuild() = 0;
+    /// Where the chain of each writer ends.
+    virtual Result<std::vector<Acknowledged>> ends() = 0;
     /// Those of the ends of chains that were acknowledged once whose entry is not in the record, or is another one.
     virtual Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) = 0;
     /// Writes a copy that was verified as a whole (SQLite only). What may be replaced, writing/target.h says;

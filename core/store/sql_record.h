@@ -70,6 +70,7 @@ public:
     Result<std::optional<Picture>> picture(const std::string& digest) override;
 
     Result<std::unique_ptr<Snapshot>> snapshot() override;
+    Result<std::vector<Acknowledged>> ends() override;
     Result<std::vector<Acknowledged>> missing(const std::vector<Acknowledged>& expected) override;
     [[nodiscard]] std::optional<Acknowledged> lastAcknowledged() const override { return m_acknowledged; }
     Result<bool> othersWrote() override;

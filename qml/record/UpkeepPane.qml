@@ -80,7 +80,6 @@ Item {
         }
         Button {
             objectName: "rebuild"
-            primary: Desk.damaged
             enabled: !rebuilding.running && !pane.place.verifying
             text: qsTr("Rebuild from the journal")
             onClicked: rebuilding.begin()
@@ -103,6 +102,7 @@ Item {
         }
         Button {
             objectName: "upkeep.open"
+            primary: Desk.damaged
             text: qsTr("Open a backup or another file …")
             onClicked: pane.openAsked()
         }
@@ -115,17 +115,19 @@ Item {
             width: parent.width
             text: qsTr("Writes a copy to a new file and checks it. Do not copy the record's own file while Crownring runs: its latest entries may still be beside it.")
         }
-        Button {
-            enabled: !pane.place.backingUp
-            text: qsTr("Back up to …")
-            onClicked: chooser.open()
-        }
+        // Above the button, the last thing on the page: what came of it is in sight where one has just looked.
         Label {
             width: parent.width
             visible: text !== ""
             text: pane.place.backup
+            font.bold: true
             color: pane.place.backupFailed ? Theme.ember : Theme.ink
             Accessible.role: Accessible.AlertMessage
+        }
+        Button {
+            enabled: !pane.place.backingUp
+            text: qsTr("Back up to …")
+            onClicked: chooser.open()
         }
     }
 
@@ -134,6 +136,7 @@ Item {
     FileDialog {
         id: chooser
         title: qsTr("Back up to a new file")
+        acceptLabel: qsTr("Save")
         fileMode: FileDialog.SaveFile
         defaultSuffix: "sqlite"
         selectedFile: pane.place.proposedBackup()

@@ -101,6 +101,12 @@ QString InspectionDesk::defectsSaid() const {
                    ? tr("%1 The list grounds the balloon until the return to service is approved.").arg(list)
                    : list;
     }
+    const auto& cleared = m_file->inspection.cleared;
+    if (m_barring == 0 && isOpen() && !cleared.empty())
+        return tr("Rectified in this visit: %1. That counts once a release of it stands; until then each defect stands "
+                  "as "
+                  "before.")
+            .arg(cleared.size());
     if (m_defects.count() == 0)
         return tr("No defect is open on the items of this visit.");
     if (m_barring == 0)

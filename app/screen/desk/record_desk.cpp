@@ -127,11 +127,13 @@ void RecordDesk::openThere(const std::string& location, const QByteArray& firstE
                 return tell(State::Failed, Words::problems(posted.error()));
         }
     }
+    const auto before = left();
     m_record = std::move(*record);
     m_damageTold = false;
     m_acknowledged.reset();
     m_openedAt = inward(location);
     tellSetBack();
+    tellLeft(before);
     static_cast<void>(m_record->othersWrote()); // from here on
     const auto readOnly = m_record->readOnlyReason();
     tell(State::Open, readOnly ? words::message(*readOnly) : QString(), readOnly.has_value());
@@ -158,10 +160,52 @@ void RecordDesk::tellSetBack() {
                                 .arg(missing->front().sequence)
                                 .arg(inward(missing->front().writer.text()))
                           : Words::problem(missing.error());
+    saySetBack(said);
+}
+
+void RecordDesk::saySetBack(const QString& said) {
     QMetaObject::invokeMethod(this, [this, said] {
         m_setBack = said;
         emit stateChanged();
     });
+}
+
+namespace {
+
+std::optional<EntryId> firstOf(Record& record) {
+    const auto lines = record.lines({.text = {}, .kind = {}, .before = 2, .limit = 1});
+    return lines && !lines->empty() ? std::optional(lines->front().entry.id) : std::nullopt;
+}
+
+/// Of all writers.
+std::uint64_t entriesTo(const std::vector<Acknowledged>& ends) {
+    std::uint64_t entries = 0;
+    for (const auto& end : ends)
+        entries += end.sequence;
+    return entries;
+}
+
+}
+
+RecordDesk::Left RecordDesk::left() {
+    const auto why = m_record ? m_record->readOnlyReason() : std::nullopt;
+    if (!why || !isDamage(why->fault))
+        return {};
+    return {firstOf(*m_record), m_record->ends().value_or(std::vector<Acknowledged>{})};
+}
+
+void RecordDesk::tellLeft(const Left& left) {
+    const auto missing = m_record->missing(left.ends);
+    const auto here = m_record->ends();
+    if (!left.first || left.first != firstOf(*m_record) || !missing || missing->empty() || !here)
+        return;
+    const auto before = entriesTo(left.ends), now = entriesTo(*here);
+    saySetBack(before > now
+                   ? tr("This is an older copy: the record that was left has %1 entries, this one %2. What the "
+                        "later ones said, defects and visits among them, is not known here: enter it again.")
+                         .arg(before)
+                         .arg(now)
+                   : tr("This is another copy: it does not hold all that the record that was left held."));
 }
 
 void RecordDesk::goOnSetBack() {

@@ -119,6 +119,15 @@ private:
     void keepAcknowledged();
     /// Looks whether all that was acknowledged once is there.
     void tellSetBack();
+    void saySetBack(const QString& said);
+    /// What a record that was not intact held when another was opened in its place.
+    struct Left {
+        std::optional<EntryId> first;
+        std::vector<Acknowledged> ends;
+    };
+    [[nodiscard]] Left left();
+    /// Looks whether that is here, where this is a copy of it.
+    void tellLeft(const Left& left);
 
     QThread m_thread;
     QObject* m_worker;                ///< lives on the thread

@@ -16,6 +16,8 @@
 #include "words/words.h"
 #include "writing/target.h"
 
+#include <QDir>
+#include <QFileInfo>
 #include <QPointer>
 #include <QStandardPaths>
 #include <QStringList>
@@ -191,7 +193,8 @@ void RecordPlace::stopVerifying() {
 }
 
 QUrl RecordPlace::proposedBackup() const {
-    const auto folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QFileInfo documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const auto folder = documents.isDir() ? documents.filePath() : QDir::homePath();
     return QUrl::fromLocalFile(folder + QStringLiteral("/crownring-%1.sqlite").arg(house().day.today()));
 }
 

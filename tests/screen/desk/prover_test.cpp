@@ -96,6 +96,28 @@ private slots:
         QCOMPARE(m_changed, alone);
         QVERIFY(!m_desk->isDamaged());
     }
+    /// Nothing that it says knows of what was written later.
+    void theBackupThatTakesItsPlaceSaysWhatItLacks() {
+        m_desk.reset();
+        QVERIFY(QFile::copy(m_file, m_file + ".copy"));
+        open();
+        QVERIFY(isPosted());
+        alter(m_file);
+        QTRY_VERIFY_WITH_TIMEOUT(m_desk->isDamaged(), 60'000);
+        m_desk->open(m_file + ".copy");
+        QTRY_VERIFY_WITH_TIMEOUT(m_desk->isOpen() && !m_desk->isDamaged(), 30'000);
+        QTRY_VERIFY_WITH_TIMEOUT(!m_desk->setBack().isEmpty(), 30'000);
+        QVERIFY2(m_desk->setBack().contains("older copy") && m_desk->setBack().contains("3 entries, this one 2"),
+                 qPrintable(m_desk->setBack()));
+        m_desk->goOnSetBack();
+        QVERIFY(m_desk->setBack().isEmpty());
+        const QTemporaryDir elsewhere;
+        m_desk->open(elsewhere.filePath("other.crownring"));
+        QTRY_VERIFY_WITH_TIMEOUT(m_desk->isOpen(), 30'000);
+        QTest::qWait(200);
+        QVERIFY(m_desk->setBack().isEmpty());
+        m_desk.reset();
+    }
     void itIsClosedWhileAProofIsUnderWay() {
         m_desk.reset();
         QVERIFY(QFile::copy(m_file, m_file + ".copy"));
