@@ -6,12 +6,7 @@
 namespace crownring {
 
 Result<std::vector<Acknowledged>> SqlRecord::ends() {
-    return guarded([&] {
-        std::vector<Acknowledged> ends;
-        for (const auto& [number, end] : m_journal.heads())
-            ends.push_back({end.first, static_cast<std::uint64_t>(end.second.sequence), end.second.hash});
-        return ends;
-    });
+    return guarded([&] { return m_journal.ends(); });
 }
 
 Result<std::vector<Acknowledged>> SqlRecord::missing(const std::vector<Acknowledged>& expected) {

@@ -50,6 +50,8 @@ public:
     [[nodiscard]] bool has(const EntryId& id);
     /// Whether the entry with which a chain once ended is there.
     [[nodiscard]] bool holds(const Acknowledged& end);
+    /// Of each writer.
+    [[nodiscard]] std::vector<Acknowledged> ends();
     [[nodiscard]] std::optional<JournalLine> line(const EntryId& id);
     /// The line of the entry that an amendment is about in the end; of the entry itself where it amends nothing.
     [[nodiscard]] std::optional<JournalLine> root(const EntryId& id);

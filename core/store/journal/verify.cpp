@@ -71,6 +71,13 @@ std::map<std::int64_t, std::pair<WriterId, JournalTable::Head>> JournalTable::he
     return found;
 }
 
+std::vector<Acknowledged> JournalTable::ends() {
+    std::vector<Acknowledged> ends;
+    for (const auto& [number, end] : heads())
+        ends.push_back({end.first, static_cast<std::uint64_t>(end.second.sequence), end.second.hash});
+    return ends;
+}
+
 Verdict JournalTable::verify(const std::function<bool(double)>& progress) {
     Verdict verdict;
     const auto ends = heads();
