@@ -68,8 +68,10 @@ void SqlRecord::heed(const Verdict& verdict) {
 }
 
 SqlRecord::~SqlRecord() {
-    if (isFile() && isProvenNow())
-        m_closing = {m_connection->location(), m_proven};
+    if (!isFile() || !isProvenNow())
+        return;
+    m_closing.file = m_connection->location();
+    m_closing.proven = m_proven;
 }
 
 SqlRecord::Closing::~Closing() {

@@ -64,7 +64,7 @@ int run(const FuelOptions& options, const Common& common) {
     constexpr double percent = 100;
     const auto& rise = *fuel->rise;
     std::cout << std::fixed << std::setprecision(1) << rise.lately << (isWeighed ? " kg/h" : " l/h")
-              << " on the latest three flights, " << rise.before << " on " << rise.alike
+              << " on the latest three flights with fuel written down, " << rise.before << " on " << rise.alike
               << " like them before: " << std::showpos << std::setprecision(0) << rise.share.middle * percent << " % ("
               << rise.share.low * percent << " to " << rise.share.high * percent << " % at 95 %)" << std::noshowpos
               << "\n";

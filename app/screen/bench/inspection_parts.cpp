@@ -103,9 +103,8 @@ QString InspectionDesk::defectsSaid() const {
     }
     const auto& cleared = m_file->inspection.cleared;
     if (m_barring == 0 && isOpen() && !cleared.empty())
-        return tr("Rectified in this visit: %1. That counts once a release of it stands; until then each defect stands "
-                  "as "
-                  "before.")
+        return tr("Rectified in this visit: %1. That counts once a release of it stands; until then each defect "
+                  "stands as before.")
             .arg(cleared.size());
     if (m_defects.count() == 0)
         return tr("No defect is open on the items of this visit.");

@@ -37,6 +37,7 @@ void EventDesk::setBalloon(const QString& balloon) {
     if (balloon == m_balloon)
         return;
     m_balloon = balloon;
+    take({}); // what is shown was of another
     emit asked();
     look();
 }
@@ -122,7 +123,9 @@ QString EventDesk::fuelSaid(const FuelTold& told) const {
     const auto& rise = *told.rise;
     const auto unit = told.unit == FuelTold::Unit::Kilograms ? tr("kg/h") : tr("l/h");
     const auto rate = [](double value) { return QLocale().toString(value, 'f', 1); };
-    return tr("It burns more than it did: %1 %2 on the latest three flights, %3 on %4 like them before, which is %5 % "
+    return tr("It burns more than it did: %1 %2 on the latest three flights with fuel written down, %3 on %4 like them "
+              "before, "
+              "which is %5 % "
               "more (%6 to %7 at 95 %). Pilot and wind do that, too.")
         .arg(rate(rise.lately), unit, rate(rise.before), QString::number(rise.alike), percent(rise.share.middle),
              percent(rise.share.low), percent(rise.share.high));
